@@ -33,7 +33,7 @@ final class PageStyle {
 
   /** The style sheet of the pages of the local server. */
   static String live() {
-    return read("page.css") + music() + read("live.css") + read("player.css");
+    return read("page.css") + music() + read("player.css") + read("live.css");
   }
 
   /** The style sheet of the file for a student. */

@@ -3,8 +3,6 @@ package fingering.web;
 import fingering.lesson.StoredLesson;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.Score;
-import fingering.page.PageContent;
-import fingering.page.view.HandoutContent;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
 
@@ -19,7 +17,7 @@ public interface Adviser {
   ScoreFile read(StoredLesson lesson);
 
   /**
-   * Compares plans of a passage.
+   * Compares plans of a passage, and prepares for more.
    *
    * @param file the score as read
    * @param score the same score, parsed
@@ -27,14 +25,5 @@ public interface Adviser {
    * @param cancellation whether nobody waits for the plans any more
    * @throws FingeringException if the lesson does not fit the score
    */
-  PageContent compare(ScoreFile file, Score score, StoredLesson lesson, Cancellation cancellation);
-
-  /**
-   * What the student of a lesson takes home: the plan that the lesson chooses, or else the one to
-   * take.
-   *
-   * @param plans the plans of the lesson
-   * @throws FingeringException if the lesson does not fit the score
-   */
-  HandoutContent handout(ScoreFile file, Score score, StoredLesson lesson, PageContent plans);
+  Advice advise(ScoreFile file, Score score, StoredLesson lesson, Cancellation cancellation);
 }

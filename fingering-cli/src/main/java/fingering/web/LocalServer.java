@@ -32,7 +32,7 @@ public final class LocalServer implements AutoCloseable {
   private final Secrets secrets;
   private final Gate gate;
   private final DroppedFiles dropped;
-  private final OpenScores scores;
+  private final OpenLessons lessons;
   private final Routes routes;
 
   private LocalServer(HttpServer server, Path folder, Adviser adviser, Clock clock)
@@ -41,20 +41,20 @@ public final class LocalServer implements AutoCloseable {
     secrets = new Secrets();
     gate = new Gate(ADDRESS + ":" + server.getAddress().getPort(), secrets, clock);
     dropped = DroppedFiles.create(secrets);
-    scores = new OpenScores(adviser);
+    lessons = new OpenLessons(adviser, new LessonKeeper(folder, clock));
     Frames frames = new Frames(gate);
     TeachersFolder teachers = new TeachersFolder(folder, secrets);
     routes =
         new Routes(
             gate,
             frames,
-            scores,
+            lessons,
             ImmutableList.of(
                 new ResourceHandler(),
-                new SoundHandler(scores, adviser),
+                new SoundHandler(lessons),
                 new HomeHandler(frames, teachers),
-                new ScoreHandler(
-                    frames, teachers, dropped, scores, new ScorePages(adviser, scores))));
+                new DropHandler(dropped, lessons),
+                new LessonHandler(teachers, lessons, new LessonPages(frames))));
     threads =
         Executors.newFixedThreadPool(
             THREADS,
@@ -107,7 +107,7 @@ public final class LocalServer implements AutoCloseable {
    * @throws FingeringException if it cannot be read; the message is one sentence
    */
   public String addressOf(Path file) {
-    return address(Optional.of(scores.open(secrets.fresh(), file, file.toString()).id()));
+    return address(Optional.of(lessons.open(secrets.fresh(), file, file.toString(), true).id()));
   }
 
   private String address(Optional<String> score) {

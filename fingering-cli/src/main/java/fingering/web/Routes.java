@@ -15,7 +15,7 @@ final class Routes {
 
   private final Gate gate;
   private final Frames frames;
-  private final OpenScores scores;
+  private final OpenLessons lessons;
   private final ImmutableList<Handler> handlers;
 
   /**
@@ -23,10 +23,10 @@ final class Routes {
    *
    * @param handlers the first one that knows an address answers
    */
-  Routes(Gate gate, Frames frames, OpenScores scores, ImmutableList<Handler> handlers) {
+  Routes(Gate gate, Frames frames, OpenLessons lessons, ImmutableList<Handler> handlers) {
     this.gate = gate;
     this.frames = frames;
-    this.scores = scores;
+    this.lessons = lessons;
     this.handlers = handlers;
   }
 
@@ -96,7 +96,7 @@ final class Routes {
       return refused(Reply.FORBIDDEN, text("gate.used"));
     }
     String score = request.query().getOrDefault("score", "");
-    String next = scores.get(score).map(OpenScore::address).orElse("/");
+    String next = lessons.get(score).map(OpenLesson::address).orElse("/");
     return Reply.to(Reply.SEE_OTHER, next).with("Set-Cookie", cookie.get());
   }
 }

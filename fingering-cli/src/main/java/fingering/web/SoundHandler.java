@@ -4,7 +4,6 @@ import static fingering.page.view.PageText.text;
 
 import fingering.lesson.StoredLesson;
 import fingering.page.GiftPage;
-import fingering.page.PageContent;
 import fingering.page.SoundTable;
 import fingering.page.view.HandoutContent;
 import fingering.practice.JournalFile;
@@ -23,12 +22,10 @@ final class SoundHandler implements Handler {
   private static final Pattern ADDRESS =
       Pattern.compile("/open/([A-Za-z0-9_-]{24})/(sound|gift)");
 
-  private final OpenScores scores;
-  private final Adviser adviser;
+  private final OpenLessons lessons;
 
-  SoundHandler(OpenScores scores, Adviser adviser) {
-    this.scores = scores;
-    this.adviser = adviser;
+  SoundHandler(OpenLessons lessons) {
+    this.lessons = lessons;
   }
 
   @Override
@@ -38,7 +35,7 @@ final class SoundHandler implements Handler {
       return Optional.empty();
     }
     boolean gift = address.group(2).equals("gift");
-    return scores
+    return lessons
         .get(address.group(1))
         .map(open -> gift ? gift(open) : sound(open, request.query().getOrDefault("known", "")));
   }
@@ -49,18 +46,18 @@ final class SoundHandler implements Handler {
   }
 
   /** The table; nothing if the page knows it already, or has no plans yet. */
-  private static Reply sound(OpenScore open, String known) {
-    return open.plans()
-        .map(plans -> table(open.lesson(), plans))
+  private static Reply sound(OpenLesson open, String known) {
+    return open.planned()
+        .map(planned -> table(open.stored(), planned))
         .filter(table -> !table.key().equals(known))
         .map(table -> Reply.of(Reply.DONE, "application/json", table.json()))
         .orElseGet(() -> Reply.of(Reply.EMPTY, "application/json", ""));
   }
 
-  private static SoundTable table(StoredLesson lesson, PageContent plans) {
+  private static SoundTable table(StoredLesson lesson, Planned planned) {
     return SoundTable.of(
-        plans.comparison().passage(),
-        plans.printed(),
+        planned.passage(),
+        planned.advice().content().printed(),
         lesson.lesson().hearing().flatMap(Hearing::tempo),
         clean(lesson));
   }
@@ -77,11 +74,11 @@ final class SoundHandler implements Handler {
     }
   }
 
-  private Reply gift(OpenScore open) {
-    PageContent plans =
-        open.plans().orElseThrow(() -> new FingeringException(text("gift.early")));
-    HandoutContent content = adviser.handout(open.file(), open.score(), open.lesson(), plans);
-    String page = GiftPage.of(content, table(open.lesson(), plans));
+  private static Reply gift(OpenLesson open) {
+    Planned planned =
+        open.planned().orElseThrow(() -> new FingeringException(text("gift.early")));
+    HandoutContent content = planned.advice().handout(open.stored(), planned.plan());
+    String page = GiftPage.of(content, table(open.stored(), planned));
     String name =
         content.student().map(who -> text("gift.name", content.title(), who)).orElse(content.title())
                 .replaceAll("[^\\p{L}\\p{N} ,'()-]+", " ")

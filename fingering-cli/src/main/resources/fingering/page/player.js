@@ -1,6 +1,6 @@
 // Plays the music of a page from the table of note times: tones and clicks on the clock of the
-// sound card, and a frame around the notes that sound. Other scripts choose measures, by index,
-// with fingeringPlayer.select(from, to) or the attributes data-from and data-to of the body.
+// sound card, and a frame around the notes that sound. Other scripts choose measures by index,
+// with the event 'measures' or fingeringPlayer.select(from, to).
 "use strict";
 (() => {
   const player = document.getElementById("player");
@@ -367,9 +367,11 @@
   };
 
   let waiting = 0;
-  body.addEventListener("htmx:afterSettle", () => {
-    clearTimeout(waiting);
-    waiting = setTimeout(load, 100);
+  body.addEventListener("htmx:afterRequest", ({detail: {requestConfig}}) => {
+    if (requestConfig.verb === "post" || requestConfig.path.endsWith("/plans")) {
+      clearTimeout(waiting);
+      waiting = setTimeout(load, 100);
+    }
   });
   const toggle = () => (playing ? pause() : play());
   button.addEventListener("click", toggle);
@@ -386,12 +388,9 @@
   if (tapping) {
     document.querySelector("#music .played").addEventListener("click", tapped);
   }
-  new MutationObserver(() => {
-    if (table) {
-      const {from = "-1", to = from} = body.dataset;
-      select(Number(from), Number(to));
-    }
-  }).observe(body, {attributeFilter: ["data-from", "data-to"]});
+  document.addEventListener("measures", ({detail}) =>
+    detail ? select(detail.from, detail.to) : select(-1, -1),
+  );
   window.fingeringPlayer = {select, play, pause, playing: () => playing > 0};
   const inline = document.getElementById("sound");
   if (inline) {

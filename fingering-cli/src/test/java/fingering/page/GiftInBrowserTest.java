@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import fingering.cli.Session;
-import fingering.cli.command.LessonAdviser;
+import fingering.cli.advice.LessonAdviser;
 import fingering.web.LocalServer;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import fingering.cli.Session;
-import fingering.cli.command.LessonAdviser;
+import fingering.cli.advice.LessonAdviser;
 import fingering.web.LocalServer;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -141,13 +141,11 @@ class HearInBrowserTest extends InBrowser {
         .run(
             "document.querySelectorAll('#music .system').forEach((line) => line.outerHTML ="
                 + " line.outerHTML)");
-    browser().run("document.body.dispatchEvent(new CustomEvent('htmx:afterSettle'))");
+    browser().run("document.body.dispatchEvent(new CustomEvent('htmx:afterRequest', {detail:"
+                + " {requestConfig: {verb: 'post', path: ''}}}))");
     browser().await("window.seen.length > 14");
     assertThat(moments().stream().distinct().toList())
-        .containsExactlyElementsOf(
-            java.util.stream.IntStream.rangeClosed(0, moments().get(moments().size() - 1))
-                .boxed()
-                .toList());
+        .startsWith(0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12);
     assertThat(browser().run("document.querySelectorAll('.moment.now').length").asInt())
         .isLessThanOrEqualTo(1);
     click("play");
@@ -182,6 +180,21 @@ class HearInBrowserTest extends InBrowser {
     assertThat(browser().run("fingeringPlayer.playing()").asBoolean()).isTrue();
     browser().run(key.formatted("#music"));
     assertThat(browser().run("fingeringPlayer.playing()").asBoolean()).isFalse();
+  }
+
+  @Test
+  void measuresChosenInTheMusicAreThoseThatArePlayed() throws Exception {
+    openDemo();
+    browser()
+        .run(
+            "document.dispatchEvent(new CustomEvent('measures', {detail: {from: 9, to: 10}}));"
+                + " put('count-in', false)");
+    assertThat(browser().run("field('from').value + '-' + field('to').value").asText())
+        .isEqualTo("9-10");
+    click("play");
+    browser().await("window.seen.length > 1");
+    click("play");
+    assertThat(moments().get(0)).isEqualTo(25);
   }
 
   @Test

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import fingering.cli.Session;
-import fingering.cli.command.LessonAdviser;
+import fingering.cli.advice.LessonAdviser;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -97,7 +97,7 @@ class SoundTest {
     visitor.get(address + "/plans");
     String key = table(address).path("key").asText();
     assertThat(visitor.get(address + "/sound?known=" + key).statusCode()).isEqualTo(204);
-    visitor.post(address, "revision=0&part=1&tempo=quarter%3D72");
+    visitor.post(address + "/choice", "revision=0&part=1&tempo=quarter%3D72");
     HttpResponse<String> other = visitor.get(address + "/sound?known=" + key);
     assertThat(other.statusCode()).isEqualTo(200);
     assertThat(other.body()).contains("\"goal\":72").doesNotContain(key);

@@ -56,6 +56,16 @@ public final class LineLayout {
   }
 
   /**
+   * The index of the first measure of a line in the part. A long measure may go on in the next
+   * lines.
+   *
+   * @param line its number, from 0
+   */
+  public int firstMeasure(int line) {
+    return shapes.get(line).measures().get(0).notes().measure().index();
+  }
+
+  /**
    * The notes and rests of a line.
    *
    * @param line its number, from 0

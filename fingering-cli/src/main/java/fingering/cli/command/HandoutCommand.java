@@ -1,6 +1,7 @@
 package fingering.cli.command;
 
 import com.google.common.collect.ImmutableList;
+import fingering.cli.advice.TakenHome;
 import fingering.cli.lesson.LessonOption;
 import fingering.cli.option.DemandOptions;
 import fingering.cli.option.LadderOptions;

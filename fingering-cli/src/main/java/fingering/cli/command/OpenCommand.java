@@ -1,5 +1,6 @@
 package fingering.cli.command;
 
+import fingering.cli.advice.LessonAdviser;
 import fingering.web.LocalServer;
 import java.io.IOException;
 import java.io.PrintWriter;

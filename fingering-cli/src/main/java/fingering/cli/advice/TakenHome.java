@@ -1,4 +1,4 @@
-package fingering.cli.command;
+package fingering.cli.advice;
 
 import fingering.cli.option.LadderOptions;
 import fingering.cli.option.PlanningContext;
@@ -20,7 +20,7 @@ import fingering.practice.PracticeSpots;
 import java.util.Optional;
 
 /** What a student takes home, on paper or as a file. */
-final class TakenHome {
+public final class TakenHome {
   private static final int SPOTS = 3;
 
   private TakenHome() {}
@@ -31,7 +31,7 @@ final class TakenHome {
    * @param rival the plan that the teacher keeps open
    * @param days the ladder to climb; empty if none is planned
    */
-  static HandoutContent of(
+  public static HandoutContent of(
       Paper paper,
       Plan plan,
       Optional<Plan> rival,
@@ -60,7 +60,7 @@ final class TakenHome {
    *
    * @param entries what the journal says
    */
-  static Optional<Ladder> ladder(
+  public static Optional<Ladder> ladder(
       Plan plan, PlanningContext planning, LadderOptions ladder, Journal entries) {
     boolean fresh = entries.lastClean(MeasureSpan.WHOLE).isEmpty();
     if (ladder.goal().isEmpty() || ladder.day().isEmpty() || (fresh && ladder.clean().isEmpty())) {

@@ -2,14 +2,14 @@ package fingering.web;
 
 import static fingering.page.view.PageText.text;
 
+import fingering.demand.MeasureSpan;
+import fingering.lesson.Hearing;
 import fingering.lesson.StoredLesson;
+import fingering.music.Tempo;
 import fingering.page.GiftPage;
 import fingering.page.SoundTable;
 import fingering.page.view.HandoutContent;
 import fingering.practice.JournalFile;
-import fingering.demand.MeasureSpan;
-import fingering.lesson.Hearing;
-import fingering.music.Tempo;
 import fingering.tables.FingeringException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -19,8 +19,7 @@ import java.util.regex.Pattern;
 
 /** The sound of an open score, and the file for the student, who hears it at home. */
 final class SoundHandler implements Handler {
-  private static final Pattern ADDRESS =
-      Pattern.compile("/open/([A-Za-z0-9_-]{24})/(sound|gift)");
+  private static final Pattern ADDRESS = Pattern.compile("/open/([A-Za-z0-9_-]{24})/(sound|gift)");
 
   private final OpenLessons lessons;
 
@@ -75,12 +74,14 @@ final class SoundHandler implements Handler {
   }
 
   private static Reply gift(OpenLesson open) {
-    Planned planned =
-        open.planned().orElseThrow(() -> new FingeringException(text("gift.early")));
+    Planned planned = open.planned().orElseThrow(() -> new FingeringException(text("gift.early")));
     HandoutContent content = planned.advice().handout(open.stored(), planned.plan());
     String page = GiftPage.of(content, table(open.stored(), planned));
     String name =
-        content.student().map(who -> text("gift.name", content.title(), who)).orElse(content.title())
+        content
+                .student()
+                .map(who -> text("gift.name", content.title(), who))
+                .orElse(content.title())
                 .replaceAll("[^\\p{L}\\p{N} ,'()-]+", " ")
                 .strip()
             + ".html";

@@ -169,7 +169,8 @@ class GiftInBrowserTest extends InBrowser {
     assertThat(heard.path("peak").asDouble()).isBetween(0.2, 1.0);
     heard
         .path("pitches")
-        .forEach(cents -> assertThat(cents.asDouble()).as(heard.toString()).isCloseTo(0, within(2.0)));
+        .forEach(
+            cents -> assertThat(cents.asDouble()).as(heard.toString()).isCloseTo(0, within(2.0)));
     // A click of the tone itself is a jump; the metronome at 1760 Hz rises by 0.063 a sample.
     assertThat(heard.path("jump").asDouble()).isLessThan(0.15);
     heard.path("quiet").forEach(level -> assertThat(level.asDouble()).isLessThan(1e-4));

@@ -83,7 +83,8 @@ class HearInBrowserTest extends InBrowser {
 
   private static JsonNode table() throws Exception {
     return browser()
-        .run("fetch(document.querySelector('#player').dataset.sound).then((answer) => answer.text())");
+        .run(
+            "fetch(document.querySelector('#player').dataset.sound).then((answer) => answer.text())");
   }
 
   @Test
@@ -141,7 +142,9 @@ class HearInBrowserTest extends InBrowser {
         .run(
             "document.querySelectorAll('#music .system').forEach((line) => line.outerHTML ="
                 + " line.outerHTML)");
-    browser().run("document.body.dispatchEvent(new CustomEvent('htmx:afterRequest', {detail:"
+    browser()
+        .run(
+            "document.body.dispatchEvent(new CustomEvent('htmx:afterRequest', {detail:"
                 + " {requestConfig: {verb: 'post', path: ''}}}))");
     browser().await("window.seen.length > 14");
     assertThat(moments().stream().distinct().toList())

@@ -71,8 +71,13 @@ class SoundTest {
     assertThat(StreamSupport.stream(table.path("moments").spliterator(), false))
         .extracting(
             moment ->
-                moment.path("moment") + " m" + moment.path("measure") + " " + moment.path("start")
-                    + " " + moment.path("notes"))
+                moment.path("moment")
+                    + " m"
+                    + moment.path("measure")
+                    + " "
+                    + moment.path("start")
+                    + " "
+                    + moment.path("notes"))
         .containsExactly(
             "0 m0 2000000 [[67,1000000]]",
             "1 m0 3000000 [[67,1000000],[71,1000000]]",

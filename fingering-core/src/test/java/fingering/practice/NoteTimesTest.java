@@ -27,15 +27,15 @@ import org.junit.jupiter.params.provider.CsvSource;
  * coda}); where to go back to without a sign, and the wording of jumps: common practice, no source.
  */
 class NoteTimesTest {
-  private static final String BACK = "<barline location=\"right\"><repeat direction=\"backward\"%s/>"
-      + "</barline>";
+  private static final String BACK =
+      "<barline location=\"right\"><repeat direction=\"backward\"%s/>" + "</barline>";
   private static final String FORTH =
       "<barline location=\"left\"><repeat direction=\"forward\"/></barline>";
 
   /**
-   * Measures of one half note each, in 2/4, written as words: {@code ||} is a final bar line, {@code
-   * |:} and {@code :|} are repeats, {@code :3|} one that is played three times, {@code [1} begins an ending and
-   * {@code ]} ends it, other words are directions. A comma ends a measure.
+   * Measures of one half note each, in 2/4, written as words: {@code ||} is a final bar line,
+   * {@code |:} and {@code :|} are repeats, {@code :3|} one that is played three times, {@code [1}
+   * begins an ending and {@code ]} ends it, other words are directions. A comma ends a measure.
    */
   private static Score score(String music) {
     StringBuilder part = new StringBuilder();
@@ -57,7 +57,8 @@ class NoteTimesTest {
               after.append(
                   "<barline location=\"right\"><ending number=\"1\" type=\"stop\"/></barline>");
           case "segno", "coda" ->
-              before.append("<direction><direction-type><" + word + "/></direction-type></direction>");
+              before.append(
+                  "<direction><direction-type><" + word + "/></direction-type></direction>");
           default -> {
             if (word.startsWith("[")) {
               before.append(
@@ -78,7 +79,8 @@ class NoteTimesTest {
                   : "<attributes><divisions>1</divisions><time><beats>2</beats><beat-type>4"
                       + "</beat-type></time><clef><sign>G</sign><line>2</line></clef></attributes>")
           .append(before)
-          .append("<note><pitch><step>A</step><octave>4</octave></pitch><duration>2</duration></note>")
+          .append(
+              "<note><pitch><step>A</step><octave>4</octave></pitch><duration>2</duration></note>")
           .append(after)
           .append("</measure>");
     }
@@ -97,8 +99,7 @@ class NoteTimesTest {
 
   private static NoteTimes times(Score score, PassageRequest request, String tempo) {
     Passage passage = score.passage(request);
-    return NoteTimes.of(
-        passage, score.printed(passage, Optional.empty()), Tempo.parse(tempo));
+    return NoteTimes.of(passage, score.printed(passage, Optional.empty()), Tempo.parse(tempo));
   }
 
   private static String order(NoteTimes times) {
@@ -181,9 +182,11 @@ class NoteTimesTest {
                     + "</measure>"),
             PassageRequest.WHOLE,
             "quarter=60");
-    assertThat(times.sounds()).extracting(sound -> sound.note().midi())
+    assertThat(times.sounds())
+        .extracting(sound -> sound.note().midi())
         .containsExactly(60, 62, 64, 65, 64, 65);
-    assertThat(times.sounds()).extracting(Sound::start)
+    assertThat(times.sounds())
+        .extracting(Sound::start)
         .containsExactly(4_000_000L, 5_000_000L, 6_000_000L, 7_000_000L, 8_000_000L, 9_000_000L);
     assertThat(times.measures())
         .containsExactly(
@@ -209,17 +212,20 @@ class NoteTimesTest {
                     + "</measure>"),
             PassageRequest.WHOLE,
             "quarter=60");
-    assertThat(times.sounds()).extracting(Sound::start)
+    assertThat(times.sounds())
+        .extracting(Sound::start)
         .containsExactly(2_000_000L, 6_000_000L, 8_000_000L);
-    assertThat(times.sounds()).extracting(Sound::length)
+    assertThat(times.sounds())
+        .extracting(Sound::length)
         .containsExactly(4_000_000L, 2_000_000L, 2_000_000L);
   }
 
   /** The second measure is twice as slow, each time. */
   @Test
   void repeatGoesBackToItsTempo() {
-    String slow = "<direction><direction-type><metronome><beat-unit>quarter</beat-unit>"
-        + "<per-minute>%d</per-minute></metronome></direction-type></direction>";
+    String slow =
+        "<direction><direction-type><metronome><beat-unit>quarter</beat-unit>"
+            + "<per-minute>%d</per-minute></metronome></direction-type></direction>";
     NoteTimes times =
         times(
             read(
@@ -234,10 +240,12 @@ class NoteTimesTest {
                     + "</measure>"),
             PassageRequest.WHOLE,
             "quarter=120");
-    assertThat(times.tempi()).extracting(Change::start)
+    assertThat(times.tempi())
+        .extracting(Change::start)
         .containsExactly(0L, 2_000_000L, 4_000_000L, 5_000_000L);
     assertThat(times.length()).isEqualTo(7_000_000);
-    assertThat(times.measures()).extracting(Bar::full)
+    assertThat(times.measures())
+        .extracting(Bar::full)
         .containsExactly(1_000_000L, 2_000_000L, 1_000_000L, 2_000_000L);
   }
 
@@ -247,8 +255,11 @@ class NoteTimesTest {
     int length = type == 4 ? beats : beats / 2;
     NoteTimes times =
         times(
-            read("<measure number=\"1\">" + HEAD.formatted(beats, type) + note("A", length, "")
-                + "</measure>"),
+            read(
+                "<measure number=\"1\">"
+                    + HEAD.formatted(beats, type)
+                    + note("A", length, "")
+                    + "</measure>"),
             PassageRequest.WHOLE,
             tempo);
     List<Click> played =
@@ -256,8 +267,7 @@ class NoteTimesTest {
     assertThat(played).hasSize(2 * parts);
     for (int i = 0; i < played.size(); i++) {
       Kind kind = i == 0 ? Kind.FIRST : i == parts ? Kind.BEAT : Kind.SUBDIVISION;
-      assertThat(played.get(i))
-          .isEqualTo(new Click(2_000_000 + Math.round(i * 1e6 / parts), kind));
+      assertThat(played.get(i)).isEqualTo(new Click(2_000_000 + Math.round(i * 1e6 / parts), kind));
     }
   }
 }

@@ -70,8 +70,7 @@ record LessonAdvice(
   public HandoutContent handout(StoredLesson now, Plan plan) {
     LadderOptions ladder = new LadderOptions();
     ladder.from(now);
-    return TakenHome.of(
-        Paper.A4, plan, Optional.empty(), planning, ladder, climb(plan, ladder));
+    return TakenHome.of(Paper.A4, plan, Optional.empty(), planning, ladder, climb(plan, ladder));
   }
 
   /** The ladder to climb; empty once the hearing is over, or if the journal cannot be read. */

@@ -228,7 +228,8 @@
     if (line && line !== system) {
       system = line;
       const box = line.getBoundingClientRect();
-      if (box.top < 0 || box.bottom > innerHeight - player.offsetHeight) {
+      const below = (player.closest(".dock") ?? player).offsetHeight;
+      if (box.top < 0 || box.bottom > innerHeight - below) {
         const still = matchMedia("(prefers-reduced-motion: reduce)").matches;
         line.scrollIntoView({block: "start", behavior: still ? "auto" : "smooth"});
       }

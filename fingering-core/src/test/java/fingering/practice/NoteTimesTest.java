@@ -2,6 +2,7 @@ package fingering.practice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
 import fingering.music.Passage;
 import fingering.music.Tempo;
@@ -39,14 +40,14 @@ class NoteTimesTest {
    */
   private static Score score(String music) {
     StringBuilder part = new StringBuilder();
-    String[] measures = music.split(",", -1);
-    for (int i = 0; i < measures.length; i++) {
+    List<String> measures = Splitter.on(',').splitToList(music);
+    for (int i = 0; i < measures.size(); i++) {
       StringBuilder before = new StringBuilder();
       StringBuilder after = new StringBuilder();
-      for (String word : measures[i].strip().split(" +")) {
+      for (String word : Splitter.on(' ').omitEmptyStrings().split(measures.get(i))) {
         String name = word.replace('_', ' ');
         switch (word) {
-          case "", "x" -> {}
+          case "x" -> {}
           case "|:" -> before.append(FORTH);
           case ":|" -> after.append(BACK.formatted(""));
           case ":3|" -> after.append(BACK.formatted(" times=\"3\""));
@@ -136,14 +137,17 @@ class NoteTimesTest {
     NoteTimes times = times(score(music), PassageRequest.WHOLE, "quarter=60");
     assertThat(order(times)).isEqualTo(order);
     // Two seconds to count in, and two for each measure.
-    assertThat(times.length()).isEqualTo(2_000_000L * (order.split(" ").length + 1));
+    assertThat(times.length())
+        .isEqualTo(2_000_000L * (Splitter.on(' ').splitToList(order).size() + 1));
     assertThat(times.sounds())
         .extracting(Sound::start)
         .isEqualTo(times.measures().stream().map(Bar::start).toList());
     assertThat(times.sounds())
         .extracting(sound -> sound.moment() + 1)
         .isEqualTo(
-            List.of(order.split(" ")).stream().map(Integer::valueOf).collect(Collectors.toList()));
+            Splitter.on(' ').splitToList(order).stream()
+                .map(Integer::valueOf)
+                .collect(Collectors.toList()));
   }
 
   @ParameterizedTest

@@ -17,7 +17,7 @@ import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
-import fingering.web.Advice;
+import fingering.web.lesson.Advice;
 import java.util.Optional;
 
 /**

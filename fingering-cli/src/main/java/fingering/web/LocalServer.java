@@ -57,6 +57,7 @@ public final class LocalServer implements AutoCloseable {
             lessons,
             ImmutableList.of(
                 new ResourceHandler(),
+                new SoundHandler(lessons),
                 new HomeHandler(frames, teachers),
                 new StudentsHandler(frames, students, clock),
                 new BesideHandler(frames, students, lessons, adviser),

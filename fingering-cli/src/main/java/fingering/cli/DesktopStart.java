@@ -11,12 +11,13 @@ import java.util.stream.IntStream;
  * wants the page; help would be printed where nobody sees it.
  *
  * <p>That there is no terminal does not say so: pipes, scripts and timers have none either, and
- * expect the help. So one of these must be true as well:
+ * expect the help. So one of these must be true:
  *
  * <ul>
  *   <li>whoever packs the program says so, with the property {@value #PROPERTY}: entries of a
  *       desktop menu, application bundles;
- *   <li>the program runs in {@code javaw}, with which Windows opens a jar, and which has no output;
+ *   <li>the program runs in {@code javaw}, with which Windows opens a jar, and which has neither
+ *       input nor output;
  *   <li>input, output and errors all lead nowhere, as when a desktop of another system opens a jar.
  * </ul>
  */
@@ -30,23 +31,18 @@ final class DesktopStart {
   /** Whether the running program was started so. */
   static boolean now() {
     return is(
-        Boolean.getBoolean(PROPERTY),
-        System.console() != null,
-        ProcessHandle.current().info().command(),
-        Path.of("/dev"));
+        Boolean.getBoolean(PROPERTY), ProcessHandle.current().info().command(), Path.of("/dev"));
   }
 
   /**
    * Whether a program was started so.
    *
    * @param said whether the property is set
-   * @param terminal whether there is a terminal
    * @param java the file of the Java that runs it, if known
    * @param devices the folder of devices: {@code /dev}, or one like it
    */
-  static boolean is(boolean said, boolean terminal, Optional<String> java, Path devices) {
-    return said
-        || (!terminal && (java.filter(DesktopStart::windowed).isPresent() || mute(devices)));
+  static boolean is(boolean said, Optional<String> java, Path devices) {
+    return said || java.filter(DesktopStart::windowed).isPresent() || mute(devices);
   }
 
   private static boolean windowed(String java) {

@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -72,7 +73,8 @@ public final class LocalServer implements AutoCloseable {
                 new ScoreHandler(frames, teachers, dropped, scores, scorePages)));
     threads = Executors.newFixedThreadPool(THREADS, task -> thread(task, "page"));
     watch = Executors.newSingleThreadScheduledExecutor(task -> thread(task, "watch"));
-    watch.scheduleWithFixedDelay(pages::beat, BEAT_SECONDS, BEAT_SECONDS, TimeUnit.SECONDS);
+    Future<?> unused =
+        watch.scheduleWithFixedDelay(pages::beat, BEAT_SECONDS, BEAT_SECONDS, TimeUnit.SECONDS);
   }
 
   private static Thread thread(Runnable task, String name) {
@@ -160,9 +162,8 @@ public final class LocalServer implements AutoCloseable {
       pages.add(exchange);
       return;
     }
-    try (exchange;
-        SendLimit limit = SendLimit.start(watch, PATIENCE)) {
-      send(exchange, reply);
+    try (exchange) {
+      SendLimit.within(watch, PATIENCE, () -> send(exchange, reply));
     }
   }
 

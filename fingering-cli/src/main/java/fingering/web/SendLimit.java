@@ -1,5 +1,6 @@
 package fingering.web;
 
+import java.io.IOException;
 import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -8,18 +9,35 @@ import java.util.concurrent.TimeUnit;
  * The time that an answer may take to be received. A receiver that stops reading would keep a
  * thread of the server for ever: interrupting the thread closes the connection.
  */
-final class SendLimit implements AutoCloseable {
+final class SendLimit {
   private final Thread sender = Thread.currentThread();
   private boolean over;
-  private final Future<?> alarm;
 
-  private SendLimit(ScheduledExecutorService watch, int seconds) {
-    alarm = watch.schedule(this::strike, seconds, TimeUnit.SECONDS);
+  private SendLimit() {}
+
+  /** Something that is sent. */
+  @FunctionalInterface
+  interface Sending {
+    void run() throws IOException;
   }
 
-  /** Starts the time for what the current thread sends. */
-  static SendLimit start(ScheduledExecutorService watch, int seconds) {
-    return new SendLimit(watch, seconds);
+  /**
+   * Sends something.
+   *
+   * @param watch runs the alarm
+   * @param seconds the time
+   * @throws IOException if it takes longer, or the receiver has gone
+   */
+  static void within(ScheduledExecutorService watch, int seconds, Sending sending)
+      throws IOException {
+    SendLimit limit = new SendLimit();
+    Future<?> alarm = watch.schedule(limit::strike, seconds, TimeUnit.SECONDS);
+    try {
+      sending.run();
+    } finally {
+      limit.end();
+      alarm.cancel(false);
+    }
   }
 
   private synchronized void strike() {
@@ -28,9 +46,7 @@ final class SendLimit implements AutoCloseable {
     }
   }
 
-  @Override
-  public synchronized void close() {
+  private synchronized void end() {
     over = true;
-    alarm.cancel(false);
   }
 }

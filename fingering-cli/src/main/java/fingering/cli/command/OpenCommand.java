@@ -74,19 +74,19 @@ final class OpenCommand extends BaseCommand {
             .orElseGet(() -> Path.of(System.getProperty("user.home", "."), "Fingering"));
     Wanted wanted = new Wanted(opened.filter(path -> !Files.isDirectory(path)), demo);
     ServerFile file = ServerFile.of(programFolder(), own);
-    Optional<LocalServer> server;
-    try (ServerFile.Turn turn = file.turn()) {
-      Optional<String> running = file.read().flatMap(found -> found.open(wanted));
-      if (running.isPresent()) {
-        show(running.get(), "It was running already, and ends as before.");
-        return ExitCode.DONE;
-      }
-      server = start(own, wanted, file);
-    }
+    Optional<LocalServer> server =
+        file.inTurn(() -> handedOver(file, wanted) ? Optional.empty() : start(own, wanted, file));
     if (server.isPresent()) {
       waitForTheEnd(server.get(), file);
     }
     return ExitCode.DONE;
+  }
+
+  /** Lets a server that is running open what is wanted; returns whether there is one. */
+  private boolean handedOver(ServerFile file, Wanted wanted) {
+    Optional<String> address = file.read().flatMap(running -> running.open(wanted));
+    address.ifPresent(shown -> show(shown, "It was running already, and ends as before."));
+    return address.isPresent();
   }
 
   private Optional<LocalServer> start(Path own, Wanted wanted, ServerFile file) {

@@ -24,6 +24,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 
 /**
@@ -79,32 +80,20 @@ public final class ServerFile {
     }
   }
 
-  /** The right to start a server, which only one start of the program has at a time. */
-  public static final class Turn implements AutoCloseable {
-    private final Optional<FileChannel> channel;
-
-    private Turn(Optional<FileChannel> channel) {
-      this.channel = channel;
-    }
-
-    @Override
-    public void close() {
-      if (channel.isPresent()) {
-        try {
-          // This also releases the lock.
-          channel.get().close();
-        } catch (IOException e) {
-          // The system releases it when the program ends.
-          return;
-        }
-      }
+  /**
+   * Does something while no other start of the program does. It waits for the other one, for some
+   * seconds at most.
+   */
+  public <T> T inTurn(Supplier<T> start) {
+    Optional<FileChannel> turn = turn();
+    try {
+      return start.get();
+    } finally {
+      turn.ifPresent(ServerFile::leave);
     }
   }
 
-  /**
-   * Waits while another start is looking for a server or starting one, for some seconds at most.
-   */
-  public Turn turn() {
+  private Optional<FileChannel> turn() {
     try {
       makeFolder();
       // One for all folders. It is never deleted, as another start may be waiting for it.
@@ -114,12 +103,22 @@ public final class ServerFile {
       for (int waits = 0; waits < WAITS && !locked(channel); waits++) {
         TimeUnit.MILLISECONDS.sleep(WAIT_MILLIS);
       }
-      return new Turn(Optional.of(channel));
+      return Optional.of(channel);
     } catch (IOException e) {
-      return new Turn(Optional.empty());
+      return Optional.empty();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      return new Turn(Optional.empty());
+      return Optional.empty();
+    }
+  }
+
+  private static void leave(FileChannel turn) {
+    try {
+      // This also releases the lock.
+      turn.close();
+    } catch (IOException e) {
+      // The system releases it when the program ends.
+      return;
     }
   }
 

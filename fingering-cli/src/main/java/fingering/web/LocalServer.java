@@ -15,6 +15,7 @@ import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -125,7 +126,16 @@ public final class LocalServer implements AutoCloseable {
   }
 
   /**
-   * An address that opens something, once and within a minute.
+   * An address that opens a score or lesson, once and within a minute.
+   *
+   * @throws FingeringException if it cannot be read; the message is one sentence
+   */
+  public String addressOf(Path file) {
+    return address(new Wanted(Optional.of(file), false));
+  }
+
+  /**
+   * An address that opens what is wanted, once and within a minute.
    *
    * @throws FingeringException if it cannot be read; the message is one sentence
    */

@@ -62,7 +62,7 @@
     }
   });
   window.addEventListener("beforeunload", (event) => {
-    if (gone && typed) {
+    if (gone && typed && navigator.userActivation?.hasBeenActive) {
       event.preventDefault();
     }
   });

@@ -101,7 +101,17 @@ class GateTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"/", "/style.css", "/music.js", "/live.js", "/events", "/htmx.js", "/favicon.ico", "/none"})
+  @ValueSource(
+      strings = {
+        "/",
+        "/style.css",
+        "/music.js",
+        "/live.js",
+        "/events",
+        "/htmx.js",
+        "/favicon.ico",
+        "/none"
+      })
   void nothingIsShownWithoutTheCookie(String path) throws Exception {
     assertRefused(visitor.get(path), 403);
     visitor.enter(server.address());

@@ -3,14 +3,22 @@ package fingering.page;
 import com.google.common.collect.ImmutableList;
 import fingering.engraving.glyph.Glyph;
 import fingering.page.live.AnswerView;
+import fingering.page.live.ConflictView;
+import fingering.page.live.DemandsView;
 import fingering.page.live.HomeView;
 import fingering.page.live.LiveFrame;
+import fingering.page.live.MusicLine;
+import fingering.page.live.NoteView;
 import fingering.page.live.OpenView;
 import fingering.page.music.MusicPanel;
 import fingering.page.template.JteanswerGenerated;
+import fingering.page.template.JteconflictGenerated;
+import fingering.page.template.JtedemandsGenerated;
 import fingering.page.template.JtehomeGenerated;
+import fingering.page.template.JtenoteGenerated;
 import fingering.page.template.JteopenGenerated;
 import fingering.page.template.JtesayGenerated;
+import fingering.page.template.JtesystemsGenerated;
 import fingering.page.template.JtetroubleGenerated;
 import fingering.page.view.Templates;
 import gg.jte.Content;
@@ -37,6 +45,26 @@ public final class LivePage {
   /** The plans of an open score, which take their places in its page. */
   public static String answer(AnswerView view) {
     return Templates.filled(output -> JteanswerGenerated.render(output, Templates.PLAIN, view));
+  }
+
+  /** Lines of music that take their places in the page of an open lesson. */
+  public static String lines(ImmutableList<MusicLine> lines) {
+    return Templates.filled(output -> JtesystemsGenerated.render(output, Templates.PLAIN, lines));
+  }
+
+  /** The ways to play a note. */
+  public static String note(NoteView view) {
+    return Templates.filled(output -> JtenoteGenerated.render(output, Templates.PLAIN, view));
+  }
+
+  /** What is asked of the chosen plan. */
+  public static String demands(DemandsView view) {
+    return Templates.filled(output -> JtedemandsGenerated.render(output, Templates.PLAIN, view));
+  }
+
+  /** Demands that cannot all be met. */
+  public static String conflict(ConflictView view) {
+    return Templates.filled(output -> JteconflictGenerated.render(output, Templates.PLAIN, view));
   }
 
   /** A page of one sentence, for readers without a page to show it in. */

@@ -3,7 +3,6 @@ package fingering.web;
 import fingering.lesson.StoredLesson;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.Score;
-import fingering.page.PageContent;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
 
@@ -18,7 +17,7 @@ public interface Adviser {
   ScoreFile read(StoredLesson lesson);
 
   /**
-   * Compares plans of a passage.
+   * Compares plans of a passage, and prepares for more.
    *
    * @param file the score as read
    * @param score the same score, parsed
@@ -26,5 +25,5 @@ public interface Adviser {
    * @param cancellation whether nobody waits for the plans any more
    * @throws FingeringException if the lesson does not fit the score
    */
-  PageContent compare(ScoreFile file, Score score, StoredLesson lesson, Cancellation cancellation);
+  Advice advise(ScoreFile file, Score score, StoredLesson lesson, Cancellation cancellation);
 }

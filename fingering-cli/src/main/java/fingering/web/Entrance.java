@@ -8,15 +8,19 @@ import java.util.Optional;
 final class Entrance {
   private final Gate gate;
   private final Secrets secrets;
-  private final OpenScores scores;
+  private final OpenLessons lessons;
   private final DroppedFiles dropped;
   private final TeachersFolder folder;
 
   Entrance(
-      Gate gate, Secrets secrets, OpenScores scores, DroppedFiles dropped, TeachersFolder folder) {
+      Gate gate,
+      Secrets secrets,
+      OpenLessons lessons,
+      DroppedFiles dropped,
+      TeachersFolder folder) {
     this.gate = gate;
     this.secrets = secrets;
-    this.scores = scores;
+    this.lessons = lessons;
     this.dropped = dropped;
     this.folder = folder;
   }
@@ -27,7 +31,7 @@ final class Entrance {
    * @throws fingering.tables.FingeringException if it cannot be read; the message is one sentence
    */
   String path(Wanted wanted) {
-    Optional<OpenScore> score =
+    Optional<OpenLesson> lesson =
         wanted
             .file()
             .map(this::opened)
@@ -39,16 +43,16 @@ final class Entrance {
     return Routes.ENTER
         + "?token="
         + gate.token()
-        + score.map(open -> "&score=" + open.id()).orElse("");
+        + lesson.map(open -> "&score=" + open.id()).orElse("");
   }
 
-  private OpenScore opened(Path file) {
-    return scores.open(secrets.fresh(), file, file.toString());
+  private OpenLesson opened(Path file) {
+    return lessons.open(secrets.fresh(), file, file.toString(), true);
   }
 
   /** The demo without a place in the folder: nothing is saved unless the teacher wants it. */
-  private OpenScore demo() {
+  private OpenLesson demo() {
     DroppedFiles.Dropped demo = dropped.keep(Demo.SCORE, Demo.score());
-    return scores.open(demo.id(), demo.path(), demo.name());
+    return lessons.open(demo.id(), demo.path(), demo.name(), true);
   }
 }

@@ -53,25 +53,26 @@ public final class LocalServer implements AutoCloseable {
     Gate gate = new Gate(host, secrets, clock);
     dropped = DroppedFiles.create(secrets);
     pages = new OpenPages(clock);
-    OpenScores scores = new OpenScores(adviser);
-    ScorePages scorePages = new ScorePages(adviser, scores);
+    LessonKeeper keeper = new LessonKeeper(folder, clock);
+    OpenLessons lessons = new OpenLessons(adviser, keeper);
     Frames frames = new Frames(gate);
     TeachersFolder teachers = new TeachersFolder(folder, secrets);
-    entrance = new Entrance(gate, secrets, scores, dropped, teachers);
+    entrance = new Entrance(gate, secrets, lessons, dropped, teachers);
     handOver = new HandOver(host, secrets, entrance);
-    warmUp = new WarmUp(adviser, dropped);
+    warmUp = new WarmUp(new OpenLessons(adviser, keeper), new LessonPages(frames), dropped);
     routes =
         new Routes(
             gate,
             frames,
-            scores,
+            lessons,
             handOver,
             ImmutableList.of(
                 new ResourceHandler(),
                 pages,
                 new HomeHandler(frames, teachers),
                 new DemoHandler(teachers, clock),
-                new ScoreHandler(frames, teachers, dropped, scores, scorePages)));
+                new DropHandler(dropped, lessons),
+                new LessonHandler(teachers, lessons, new LessonPages(frames))));
     threads = Executors.newFixedThreadPool(THREADS, task -> thread(task, "page"));
     watch = Executors.newSingleThreadScheduledExecutor(task -> thread(task, "watch"));
     Future<?> unused =

@@ -22,6 +22,7 @@ record Reply(int status, String type, String body, ImmutableMap<String, String> 
   static final int FORBIDDEN = 403;
   static final int UNKNOWN = 404;
   static final int WRONG_METHOD = 405;
+  static final int CONFLICT = 409;
   static final int TOO_LARGE = 413;
   static final int FAILED = 500;
 

@@ -15,7 +15,7 @@ final class Routes {
 
   private final Gate gate;
   private final Frames frames;
-  private final OpenScores scores;
+  private final OpenLessons lessons;
   private final HandOver handOver;
   private final ImmutableList<Handler> handlers;
 
@@ -28,12 +28,12 @@ final class Routes {
   Routes(
       Gate gate,
       Frames frames,
-      OpenScores scores,
+      OpenLessons lessons,
       HandOver handOver,
       ImmutableList<Handler> handlers) {
     this.gate = gate;
     this.frames = frames;
-    this.scores = scores;
+    this.lessons = lessons;
     this.handOver = handOver;
     this.handlers = handlers;
   }
@@ -107,7 +107,7 @@ final class Routes {
       return refused(Reply.FORBIDDEN, text("gate.used"));
     }
     String score = request.query().getOrDefault("score", "");
-    String next = scores.get(score).map(OpenScore::address).orElse("/");
+    String next = lessons.get(score).map(OpenLesson::address).orElse("/");
     return Reply.to(Reply.SEE_OTHER, next).with("Set-Cookie", cookie.get());
   }
 }

@@ -9,12 +9,21 @@ import java.util.concurrent.atomic.AtomicBoolean;
  * plan are loaded while the teacher chooses a score.
  */
 final class WarmUp {
-  private final Adviser adviser;
+  private final OpenLessons lessons;
+  private final LessonPages pages;
   private final DroppedFiles dropped;
   private final AtomicBoolean started = new AtomicBoolean();
 
-  WarmUp(Adviser adviser, DroppedFiles dropped) {
-    this.adviser = adviser;
+  /**
+   * A warm-up.
+   *
+   * @param lessons lessons that nobody else opens
+   * @param pages pages that nobody sees
+   * @param dropped takes the demo
+   */
+  WarmUp(OpenLessons lessons, LessonPages pages, DroppedFiles dropped) {
+    this.lessons = lessons;
+    this.pages = pages;
     this.dropped = dropped;
   }
 
@@ -28,10 +37,11 @@ final class WarmUp {
 
   private void plan() {
     try {
-      OpenScores scores = new OpenScores(adviser);
       DroppedFiles.Dropped demo = dropped.keep(Demo.SCORE, Demo.score());
-      OpenScore open = scores.open(demo.id(), demo.path(), demo.name());
-      new ScorePages(adviser, scores).plans(open, Map.of(), "");
+      String id = lessons.open(demo.id(), demo.path(), demo.name(), true).id();
+      OpenLessons.State state = lessons.planned(id);
+      pages.page(state.open());
+      pages.answer(state, Map.of(), "");
     } catch (FingeringException e) {
       // The first plan then loads everything itself, and says what is wrong.
       return;

@@ -60,8 +60,305 @@
     }
   });
 
+  const byId = (id) => document.getElementById(id);
+  const music = byId("music");
+  const work = byId("work");
+
+  // The lines on screen are answered first.
+  const onScreen = () => {
+    const seen = [...document.querySelectorAll(".system")].filter((line) => {
+      const box = line.getBoundingClientRect();
+      return box.bottom > 0 && box.top < window.innerHeight;
+    });
+    return seen.length === 0 ? {} : {first: seen[0].id, last: seen[seen.length - 1].id};
+  };
+
   body.addEventListener("htmx:configRequest", (event) => {
-    event.detail.parameters.window = String(document.documentElement.clientWidth);
+    const sent = event.detail.parameters;
+    sent.window = String(document.documentElement.clientWidth);
+    if (music) {
+      sent.revision = byId("revision").value;
+      Object.assign(sent, onScreen());
+    }
   });
   body.addEventListener("htmx:sendError", () => say(body.dataset.gone));
+
+  if (!music) {
+    return;
+  }
+
+  const address = work.dataset.address;
+  let moment = null;
+  let measures = null;
+  let anchor = null;
+  let picking = false;
+
+  const post = (what, values) =>
+    htmx.ajax("POST", `${address}/${what}`, {source: work, swap: "none", values});
+
+  // Frames around notes and measures. They are drawn again after every answer.
+  const framed = new Set();
+  const frame = (element, kind) => {
+    if (element) {
+      element.classList.add(kind);
+      framed.add(element);
+    }
+  };
+  const frameOf = (m) => music.querySelector(`rect.moment[data-moment="${m}"]`);
+  const listed = (name) => (byId("changed").dataset[name] || "").split(" ").filter(Boolean);
+  const mark = () => {
+    framed.forEach((element) => element.classList.remove("chosen", "changed", "locked", "within"));
+    framed.clear();
+    listed("moments").forEach((m) => frame(frameOf(m), "changed"));
+    listed("locked").forEach((m) => frame(frameOf(m), "locked"));
+    if (moment !== null) {
+      frame(frameOf(moment), "chosen");
+    }
+    if (measures) {
+      for (let m = measures.from; m <= measures.to; m++) {
+        frame(byId(`m${m}`), "within");
+      }
+    }
+  };
+
+  // What is under the pointer: the nearest note of the line, and the measure.
+  const under = (event) => {
+    const picture = event.target.closest && event.target.closest("#music svg");
+    if (!picture) {
+      return null;
+    }
+    const at = new DOMPoint(event.clientX, event.clientY)
+      .matrixTransform(picture.getScreenCTM().inverse());
+    const distance = (box) =>
+      Math.max(box.x.baseVal.value - at.x, at.x - box.x.baseVal.value - box.width.baseVal.value, 0);
+    const nearest = (boxes) =>
+      [...boxes].reduce((best, box) => (best && distance(best) <= distance(box) ? best : box), null);
+    const note = nearest(picture.querySelectorAll("rect.moment"));
+    const measure = nearest(picture.querySelectorAll("rect.target"));
+    return {
+      moment: note && distance(note) < 40 ? Number(note.dataset.moment) : null,
+      measure: measure ? Number(measure.id.slice(1)) : null,
+      number: measure ? measure.dataset.number : "",
+    };
+  };
+
+  const measureOf = (m) => {
+    const box = frameOf(m);
+    return box ? Number(box.dataset.measure) : null;
+  };
+
+  const showNote = () => {
+    if (moment === null) {
+      byId("note").replaceChildren();
+      return;
+    }
+    htmx.ajax("GET", `${address}/note`,
+      {source: byId("note"), target: "#note", swap: "innerHTML", values: {moment}});
+  };
+
+  const choose = (m, asks) => {
+    moment = m;
+    anchor = m === null ? null : measureOf(m);
+    mark();
+    clearTimeout(choose.later);
+    if (asks) {
+      showNote();
+    } else {
+      choose.later = setTimeout(showNote, 150);
+    }
+  };
+
+  const numberOf = (m) => {
+    const box = byId(`m${m}`);
+    return box ? box.dataset.number : String(m);
+  };
+
+  const chooseMeasures = (from, to) => {
+    const form = byId("range");
+    measures = from === null ? null : {from: Math.min(from, to), to: Math.max(from, to)};
+    form.hidden = measures === null;
+    if (measures) {
+      form.elements.from.value = measures.from;
+      form.elements.to.value = measures.to;
+      const one = measures.from === measures.to;
+      byId("span").textContent = (one ? form.dataset.one : form.dataset.some)
+        .replace("%1", numberOf(measures.from)).replace("%2", numberOf(measures.to));
+    }
+    document.dispatchEvent(new CustomEvent("measures", {detail: measures}));
+    mark();
+  };
+
+  let pressed = null;
+  let dragged = false;
+  music.addEventListener("pointerdown", (event) => {
+    if (event.button === 0) {
+      pressed = under(event);
+      dragged = false;
+    }
+  });
+  music.addEventListener("pointermove", (event) => {
+    if (!pressed || event.pointerType === "touch" || event.buttons !== 1) {
+      return;
+    }
+    const now = under(event);
+    if (now && (dragged || now.measure !== pressed.measure)) {
+      dragged = true;
+      chooseMeasures(pressed.measure, now.measure);
+    }
+  });
+  music.addEventListener("click", (event) => {
+    const now = under(event);
+    const drag = dragged;
+    dragged = false;
+    pressed = null;
+    if (drag || !now) {
+      return;
+    }
+    if (picking || event.shiftKey) {
+      const start = anchor !== null && (event.shiftKey || measures) ? anchor : now.measure;
+      anchor = start;
+      chooseMeasures(start, now.measure);
+    } else if (now.moment !== null) {
+      choose(now.moment, true);
+    }
+  });
+
+  byId("pick").addEventListener("click", (event) => {
+    picking = !picking;
+    anchor = null;
+    event.target.setAttribute("aria-pressed", String(picking));
+    if (!picking) {
+      chooseMeasures(null);
+    }
+  });
+
+  byId("range").addEventListener("click", (event) => {
+    const key = event.target.dataset.key;
+    if (key) {
+      const value = event.target.dataset.value || byId(event.target.dataset.field).value;
+      post("demand", {from: measures.from, to: measures.to, key, value});
+    }
+  });
+
+  const close = (what) => {
+    if (what === "note") {
+      choose(null, true);
+    } else {
+      chooseMeasures(null);
+    }
+    music.focus();
+  };
+  byId("panel").addEventListener("click", (event) => {
+    if (event.target.dataset.close) {
+      close(event.target.dataset.close);
+    }
+  });
+
+  // Keys in the music.
+  const first = () => Number((music.querySelector("rect.moment") || {dataset: {moment: 0}}).dataset.moment);
+  const step = (by) => {
+    const next = moment === null ? first() : moment + by;
+    if (frameOf(next)) {
+      choose(next, false);
+      show();
+    }
+  };
+  const show = () => {
+    const line = frameOf(moment).closest(".system");
+    const box = line.getBoundingClientRect();
+    const panel = byId("panel").getBoundingClientRect().height;
+    if (box.top < 0 || box.bottom > window.innerHeight - panel) {
+      line.scrollIntoView({block: "center"});
+    }
+  };
+  const stepLine = (by) => {
+    const box = moment === null ? null : frameOf(moment);
+    if (!box) {
+      step(0);
+      return;
+    }
+    let line = box.closest(".system");
+    do {
+      line = by > 0 ? line.nextElementSibling : line.previousElementSibling;
+    } while (line && !line.querySelector("rect.moment"));
+    if (line) {
+      const x = box.x.baseVal.value;
+      const boxes = [...line.querySelectorAll("rect.moment")];
+      const far = (one) => Math.abs(one.x.baseVal.value - x);
+      choose(Number(boxes.reduce((a, b) => (far(b) < far(a) ? b : a)).dataset.moment), false);
+      show();
+    }
+  };
+  const widen = (by) => {
+    if (anchor === null) {
+      anchor = moment === null ? measureOf(first()) : measureOf(moment);
+    }
+    const end = measures ? (measures.from === anchor ? measures.to : measures.from) + by : anchor;
+    if (byId(`m${end}`)) {
+      chooseMeasures(anchor, end);
+    }
+  };
+  const strings = ["", "I", "II", "III", "IV"];
+  const keys = {
+    ArrowRight: () => step(1),
+    ArrowLeft: () => step(-1),
+    ArrowDown: () => stepLine(1),
+    ArrowUp: () => stepLine(-1),
+    Escape: () => (measures ? close("range") : close("note")),
+    l: () => byId("lock") && byId("lock").click(),
+    Delete: () => moment !== null && post("free", {moment}),
+  };
+  music.addEventListener("keydown", (event) => {
+    if (event.ctrlKey || event.metaKey || event.altKey) {
+      return;
+    }
+    const digit = /^(?:Digit|Numpad)([0-4])$/.exec(event.code);
+    let done = true;
+    if (digit && moment !== null && !(event.shiftKey && digit[1] === "0")) {
+      post("fix", {moment, way: event.shiftKey ? strings[digit[1]] : `/${digit[1]}`});
+    } else if (event.key.toLowerCase() === "t" && moment !== null) {
+      post("fix", {moment, way: "/T"});
+    } else if (event.shiftKey && (event.key === "ArrowRight" || event.key === "ArrowLeft")) {
+      widen(event.key === "ArrowRight" ? 1 : -1);
+    } else if (!event.shiftKey && keys[event.key]) {
+      keys[event.key]();
+    } else {
+      done = false;
+    }
+    if (done) {
+      event.preventDefault();
+    }
+  });
+  document.addEventListener("keydown", (event) => {
+    const typing = event.target.closest && event.target.closest("input:not([type=radio]), textarea, select");
+    if (!(event.ctrlKey || event.metaKey) || typing) {
+      return;
+    }
+    const key = event.key.toLowerCase();
+    const what = key === "y" || (key === "z" && event.shiftKey) ? "redo" : key === "z" ? "undo" : "";
+    if (what) {
+      event.preventDefault();
+      post(what, {});
+    }
+  });
+
+  // What appears above the music must not push it away from the pointer.
+  let place = 0;
+  body.addEventListener("htmx:beforeSwap", () => {
+    place = music.childElementCount > 0 ? music.getBoundingClientRect().top : 0;
+  });
+
+  body.addEventListener("htmx:afterRequest", (event) => {
+    const path = event.detail.pathInfo.requestPath;
+    if (!path.startsWith(address) || path.startsWith(`${address}/note`)) {
+      return;
+    }
+    mark();
+    if (place !== 0 && event.detail.requestConfig.verb === "post") {
+      window.scrollBy(0, music.getBoundingClientRect().top - place);
+    }
+    if (event.detail.requestConfig.verb === "post" && event.detail.successful && moment !== null) {
+      showNote();
+    }
+  });
 })();

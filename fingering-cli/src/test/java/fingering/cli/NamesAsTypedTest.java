@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import fingering.cli.command.ExitCode;
-import fingering.cli.option.PlanName;
+import fingering.lesson.PlanName;
 import fingering.tables.FingeringException;
 import fingering.tables.Position;
 import java.nio.file.Path;

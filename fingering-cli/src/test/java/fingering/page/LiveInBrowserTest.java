@@ -2,7 +2,7 @@ package fingering.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fingering.cli.command.LessonAdviser;
+import fingering.cli.advice.LessonAdviser;
 import fingering.web.LocalServer;
 import java.nio.file.Path;
 import java.time.Clock;

@@ -3,7 +3,7 @@ package fingering.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fingering.cli.Session;
-import fingering.cli.command.LessonAdviser;
+import fingering.cli.advice.LessonAdviser;
 import fingering.web.LocalServer;
 import java.nio.file.Files;
 import java.nio.file.Path;

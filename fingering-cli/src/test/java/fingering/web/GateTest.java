@@ -3,7 +3,7 @@ package fingering.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fingering.cli.Session;
-import fingering.cli.command.LessonAdviser;
+import fingering.cli.advice.LessonAdviser;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;

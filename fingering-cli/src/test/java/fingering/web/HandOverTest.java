@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import com.google.common.base.Strings;
 import com.sun.net.httpserver.HttpServer;
 import fingering.cli.Session;
-import fingering.cli.command.LessonAdviser;
+import fingering.cli.advice.LessonAdviser;
 import fingering.tables.FingeringException;
 import fingering.web.running.RunningServer;
 import fingering.web.running.Wanted;

@@ -2,7 +2,7 @@ package fingering.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fingering.cli.command.LessonAdviser;
+import fingering.cli.advice.LessonAdviser;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;

@@ -3,7 +3,7 @@ package fingering.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fingering.cli.Session;
-import fingering.cli.command.LessonAdviser;
+import fingering.cli.advice.LessonAdviser;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -89,13 +89,15 @@ class OpenScoreTest {
     String address = demo();
     String answer =
         visitor
-            .post(address, "revision=0&part=1&measures=3-9&tempo=quarter%3D60&window=1200")
+            .post(
+                address + "/choice",
+                "revision=0&part=1&measures=3-9&tempo=quarter%3D60&window=1200")
             .body();
 
     assertThat(verdict(answer)).isNotEmpty();
     assertThat(printed("compare", Session.DEMO, "--measures", "3-9", "--tempo", "quarter=60"))
         .contains(verdict(answer));
-    assertThat(answer).contains("name=\"revision\" value=\"1\"", "measures 3–9");
+    assertThat(answer).contains("id=\"revision\" value=\"1\"", "measures 3–9");
   }
 
   @Test
@@ -103,14 +105,16 @@ class OpenScoreTest {
     String address = demo();
     List<String> all = lines(visitor.get(address + "/plans?window=1200").body());
 
-    String same = visitor.post(address, "revision=0&part=1&window=1200").body();
+    String same = visitor.post(address + "/choice", "revision=0&part=1&window=1200").body();
     assertThat(lines(same)).isEmpty();
     assertThat(same).doesNotContain("id=\"music\"");
 
-    String slower = visitor.post(address, "revision=1&part=1&tempo=60&window=1200").body();
+    String slower =
+        visitor.post(address + "/choice", "revision=1&part=1&tempo=60&window=1200").body();
     assertThat(lines(slower)).hasSizeLessThan(all.size());
 
-    String narrow = visitor.post(address, "revision=2&part=1&tempo=60&window=400").body();
+    String narrow =
+        visitor.post(address + "/choice", "revision=2&part=1&tempo=60&window=400").body();
     assertThat(narrow).contains("id=\"music\"");
     assertThat(lines(narrow)).hasSizeGreaterThan(all.size());
   }
@@ -121,10 +125,11 @@ class OpenScoreTest {
     visitor.get(address + "/plans?window=1200");
     Visitor other = new Visitor(server).at(server.address());
     assertThat(other.get(address + "/plans?window=1200").body()).contains("id=\"music\"");
-    assertThat(other.post(address, "revision=0&part=1&measures=1-8").body())
+    assertThat(other.post(address + "/choice", "revision=0&part=1&measures=1-8").body())
         .contains("value=\"1\"");
 
-    String stale = visitor.post(address, "revision=0&part=1&measures=9-12&window=1200").body();
+    String stale =
+        visitor.post(address + "/choice", "revision=0&part=1&measures=9-12&window=1200").body();
     assertThat(stale)
         .contains("was changed in another window", "value=\"1\"", "measures 1–8", "id=\"music\"");
   }
@@ -137,11 +142,12 @@ class OpenScoreTest {
   })
   void wrongChoiceIsASentenceAndTheScoreStays(String field, String sentence) throws Exception {
     String address = demo();
-    HttpResponse<String> wrong = visitor.post(address, "revision=0&part=1&" + field);
+    HttpResponse<String> wrong = visitor.post(address + "/choice", "revision=0&part=1&" + field);
     assertThat(wrong.statusCode()).isEqualTo(400);
     assertThat(wrong.body().replace("&#39;", "'")).contains(sentence).doesNotContain("Exception");
     assertThat(wrong.headers().firstValue("HX-Retarget")).contains("#trouble");
-    assertThat(visitor.post(address, "revision=0&part=1&measures=1-4").statusCode()).isEqualTo(200);
+    assertThat(visitor.post(address + "/choice", "revision=0&part=1&measures=1-4").statusCode())
+        .isEqualTo(200);
   }
 
   @Test
@@ -171,10 +177,13 @@ class OpenScoreTest {
                 .formatted(parts, music));
 
     String page = visitor.get(address).body();
-    assertThat(page.split("<option ", -1)).hasSize(41);
+    assertThat(
+            page.replaceFirst("(?s).*<select name=\"part\">(.*?)</select>.*", "$1")
+                .split("<option ", -1))
+        .hasSize(41);
     assertThat(page).containsPattern("<option value=\"38\" selected>38 Viola<");
     assertThat(visitor.get(address + "/plans").body()).contains("Viola, measure 1, 1 note");
-    assertThat(visitor.post(address, "revision=0&part=2").body())
+    assertThat(visitor.post(address + "/choice", "revision=0&part=2").body())
         .contains("Flute 2")
         .doesNotContain("Exception", "unexpectedly");
   }

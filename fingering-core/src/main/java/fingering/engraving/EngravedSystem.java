@@ -3,9 +3,12 @@ package fingering.engraving;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
+import fingering.engraving.drawing.SystemDrawing;
 import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Ink;
+import fingering.engraving.spacing.MeasureShape;
+import fingering.engraving.spacing.SystemShape;
 import fingering.music.NoteAddress;
 
 /**
@@ -46,5 +49,39 @@ public record EngravedSystem(
   /** The height in staff spaces. */
   public double height() {
     return bottom - top;
+  }
+
+  /** The line of a drawing. */
+  static EngravedSystem of(SystemDrawing drawing) {
+    SystemShape shape = drawing.shape();
+    MeasureShape last = shape.measures().get(shape.measures().size() - 1);
+    return new EngravedSystem(
+        shape.measures().get(0).notes().measure().index(),
+        last.notes().measure().index() + last.rests() - 1,
+        shape.width(),
+        drawing.canvas().skyline().top(),
+        drawing.canvas().skyline().bottom(),
+        spans(shape),
+        drawing.canvas().svg(),
+        ImmutableSet.copyOf(drawing.canvas().used()),
+        drawing.canvas().inks(),
+        drawing.heads());
+  }
+
+  private static ImmutableList<MeasureSpan> spans(SystemShape shape) {
+    ImmutableList.Builder<MeasureSpan> spans = ImmutableList.builder();
+    for (int i = 0; i < shape.measures().size(); i++) {
+      MeasureShape measure = shape.measures().get(i);
+      double left = i == 0 ? 0 : shape.places().get(i).left();
+      for (int rest = 0; rest < measure.rests(); rest++) {
+        spans.add(
+            new MeasureSpan(
+                measure.notes().measure().index() + rest,
+                measure.opens(),
+                left,
+                shape.places().get(i).bar()));
+      }
+    }
+    return spans.build();
   }
 }

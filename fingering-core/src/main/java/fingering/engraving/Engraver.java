@@ -1,21 +1,12 @@
 package fingering.engraving;
 
 import com.google.common.collect.ImmutableList;
-import com.google.common.collect.ImmutableSet;
-import fingering.engraving.EngravedSystem.MeasureSpan;
 import fingering.engraving.drawing.Circled;
 import fingering.engraving.drawing.Lane;
-import fingering.engraving.drawing.SystemDrawing;
-import fingering.engraving.drawing.Times;
-import fingering.engraving.notes.Accidentals;
-import fingering.engraving.notes.MeasureNotes;
-import fingering.engraving.spacing.MeasureShape;
-import fingering.engraving.spacing.MeasureShapes;
-import fingering.engraving.spacing.SystemBreaks;
-import fingering.engraving.spacing.SystemShape;
 import fingering.music.Passage;
 import fingering.music.print.PrintedPart;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Draws a part as lines of music, with the fingers of plans at the notes.
@@ -59,50 +50,9 @@ public record Engraver(
    * @param width of a line, in staff spaces
    */
   public ImmutableList<EngravedSystem> draw(double width) {
-    if (part.measures().isEmpty()) {
-      return ImmutableList.of();
-    }
-    ImmutableList<MeasureNotes> notes = MeasureNotes.of(passage.measures(), part);
-    Accidentals accidentals = new Accidentals(part, passage.measures());
-    ImmutableList<MeasureShape> shapes = MeasureShapes.of(notes, accidentals);
-    Times times = new Times(notes);
-    ImmutableList.Builder<EngravedSystem> systems = ImmutableList.builder();
-    for (SystemShape shape : SystemBreaks.of(shapes, width)) {
-      systems.add(engraved(new SystemDrawing(shape, part, times, above, below, circles)));
-    }
-    return systems.build();
-  }
-
-  private static EngravedSystem engraved(SystemDrawing drawing) {
-    SystemShape shape = drawing.shape();
-    MeasureShape last = shape.measures().get(shape.measures().size() - 1);
-    return new EngravedSystem(
-        shape.measures().get(0).notes().measure().index(),
-        last.notes().measure().index() + last.rests() - 1,
-        shape.width(),
-        drawing.canvas().skyline().top(),
-        drawing.canvas().skyline().bottom(),
-        spans(shape),
-        drawing.canvas().svg(),
-        ImmutableSet.copyOf(drawing.canvas().used()),
-        drawing.canvas().inks(),
-        drawing.heads());
-  }
-
-  private static ImmutableList<MeasureSpan> spans(SystemShape shape) {
-    ImmutableList.Builder<MeasureSpan> spans = ImmutableList.builder();
-    for (int i = 0; i < shape.measures().size(); i++) {
-      MeasureShape measure = shape.measures().get(i);
-      double left = i == 0 ? 0 : shape.places().get(i).left();
-      for (int rest = 0; rest < measure.rests(); rest++) {
-        spans.add(
-            new MeasureSpan(
-                measure.notes().measure().index() + rest,
-                measure.opens(),
-                left,
-                shape.places().get(i).bar()));
-      }
-    }
-    return spans.build();
+    LineLayout layout = LineLayout.of(passage, part, width);
+    return IntStream.range(0, layout.lines())
+        .mapToObj(line -> layout.draw(line, above, below, circles))
+        .collect(ImmutableList.toImmutableList());
   }
 }

@@ -7,6 +7,7 @@ import fingering.plan.Brief;
 import fingering.tables.FingeringException;
 import fingering.tables.NearWord;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.function.UnaryOperator;
 
 /**
@@ -23,6 +24,8 @@ public record LessonPlan(
   /** The words for the plans of a comparison. */
   public static final ImmutableList<String> CHOICES =
       ImmutableList.of("first", "third", "partly", "second", "free");
+
+  private static final String FREE = "free";
 
   /**
    * Checks the values and sorts the demands by their keys.
@@ -73,6 +76,23 @@ public record LessonPlan(
       }
     }
     return new LessonPlan(name, choose, all.putAll(more).build());
+  }
+
+  /**
+   * A copy without some demands. If it then asks for nothing, it starts from the free plan.
+   *
+   * @param dropped whether to leave out a demand, by its key and value
+   */
+  public LessonPlan without(BiPredicate<String, String> dropped) {
+    ImmutableListMultimap.Builder<String, String> some = ImmutableListMultimap.builder();
+    demands.forEach(
+        (key, value) -> {
+          if (!dropped.test(key, value)) {
+            some.put(key, value);
+          }
+        });
+    ImmutableListMultimap<String, String> left = some.build();
+    return new LessonPlan(name, left.isEmpty() ? choose.or(() -> Optional.of(FREE)) : choose, left);
   }
 
   /** What a demand is about; a plan has one demand about it. */

@@ -106,10 +106,10 @@ record InfeasibilityDiagnosis(Planner planner, Brief brief) {
     BitSet moments = GripSelection.of(conflicting, passage, planner.grips()).infeasibleMoments();
     if (conflict.get().size() == 1 && conflict.get().get(0) instanceof AllowPositions within) {
       return new InfeasibleBriefException(
-          new UnreachableMoments(planner, within, moments).message());
+          new UnreachableMoments(planner, within, moments).message(), conflict.get());
     }
     return new InfeasibleBriefException(
-        new ConflictingDemands(conflict.get(), moments).message(this::name));
+        new ConflictingDemands(conflict.get(), moments).message(this::name), conflict.get());
   }
 
   private String name(int m) {

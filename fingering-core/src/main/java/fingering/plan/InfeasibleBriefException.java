@@ -1,5 +1,7 @@
 package fingering.plan;
 
+import com.google.common.collect.ImmutableList;
+import fingering.demand.Demand;
 import fingering.tables.FingeringException;
 
 /**
@@ -9,7 +11,22 @@ import fingering.tables.FingeringException;
 public final class InfeasibleBriefException extends FingeringException {
   private static final long serialVersionUID = 1L;
 
+  private final transient ImmutableList<Demand> conflicting;
+
   InfeasibleBriefException(String message) {
+    this(message, ImmutableList.of());
+  }
+
+  InfeasibleBriefException(String message, ImmutableList<Demand> conflicting) {
     super(message);
+    this.conflicting = conflicting;
+  }
+
+  /**
+   * The demands that cannot all be met, although any one of them can be dropped to meet the others;
+   * empty if something else rules out a plan.
+   */
+  public ImmutableList<Demand> conflicting() {
+    return conflicting;
   }
 }

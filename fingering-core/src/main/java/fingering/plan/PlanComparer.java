@@ -85,6 +85,20 @@ public final class PlanComparer {
   }
 
   /**
+   * A copy whose plans may use other positions. It keeps what the planner has computed.
+   *
+   * @param newAllowed the positions; empty for all
+   */
+  public PlanComparer withAllowed(ImmutableSet<Position> newAllowed) {
+    return new PlanComparer(passage, planner, newAllowed, demands);
+  }
+
+  /** The music that is planned, without notes that the instrument does not have. */
+  public Passage passage() {
+    return passage;
+  }
+
+  /**
    * A copy whose searches can be cancelled; see {@link Planner#withCancellation}. A comparison that
    * is cancelled returns no plans.
    */

@@ -1,5 +1,6 @@
 package fingering.cli.command;
 
+import fingering.cli.advice.LessonAdviser;
 import fingering.tables.FingeringException;
 import fingering.web.LocalServer;
 import fingering.web.running.ProgramFolder;

@@ -3,13 +3,12 @@ package fingering.cli.lesson;
 import com.google.common.collect.ImmutableList;
 import fingering.cli.file.BriefFile;
 import fingering.cli.option.DemandOptions;
-import fingering.cli.option.PlanName;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
 import fingering.lesson.LessonPlan;
+import fingering.lesson.PlanName;
 import fingering.lesson.StoredLesson;
 import fingering.plan.Plan;
-import fingering.plan.PlanComparer;
 import fingering.tables.FingeringException;
 import java.nio.file.Path;
 import java.util.List;
@@ -36,10 +35,7 @@ public final class LessonPlans {
       PlanningContext planning,
       PlayerOptions player,
       DemandOptions typed) {
-    DemandOptions demands = typed.with(lesson, wanted);
-    PlanName name = wanted.choose().map(PlanName::parse).orElse(PlanName.FREE);
-    PlanComparer comparer = planning.comparer(player, demands, !name.isFree());
-    return name.plan(comparer, demands.freeBrief()).withName(wanted.name());
+    return typed.plan(planning.lessonPlanner(player), lesson, wanted);
   }
 
   /**

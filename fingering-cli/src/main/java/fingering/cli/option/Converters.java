@@ -5,6 +5,7 @@ import fingering.demand.MeasureSpan;
 import fingering.exercise.ScalePattern;
 import fingering.files.FileNames;
 import fingering.fingerboard.LeftHand;
+import fingering.lesson.PlanName;
 import fingering.music.MeasureBeat;
 import fingering.music.Tempo;
 import fingering.musicxml.SelectionException;

@@ -10,9 +10,11 @@ import fingering.demand.Demand;
 import fingering.demand.DemandParser;
 import fingering.demand.MeasureSpan;
 import fingering.lesson.LessonPlan;
+import fingering.lesson.LessonPlanner;
 import fingering.lesson.StoredLesson;
 import fingering.music.Passage;
 import fingering.plan.Brief;
+import fingering.plan.Plan;
 import fingering.tables.Position;
 import java.nio.file.Path;
 import java.util.List;
@@ -108,13 +110,12 @@ public final class DemandOptions {
     all.demands().asMap().forEach((key, values) -> set(key, ImmutableList.copyOf(values)));
   }
 
-  /** These demands and those of a plan of a lesson. */
-  public DemandOptions with(StoredLesson lesson, LessonPlan plan) {
-    DemandOptions all = new DemandOptions();
-    all.command = command;
-    byKey().forEach(all::set);
-    all.from(lesson, plan);
-    return all;
+  /** A plan of a lesson that also meets these demands. */
+  public Plan plan(LessonPlanner planner, StoredLesson lesson, LessonPlan wanted) {
+    LessonPlan all = lesson.here(wanted).with(typed());
+    // A demand that does not fit is a mistake in what was typed.
+    Converters.parsed(command, () -> all.brief(planner.parser()));
+    return planner.plan(all);
   }
 
   /** The demands as typed, by their keys in briefs. */

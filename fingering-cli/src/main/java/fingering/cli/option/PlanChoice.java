@@ -1,6 +1,7 @@
 package fingering.cli.option;
 
 import fingering.lesson.LessonPlan;
+import fingering.lesson.PlanName;
 import fingering.lesson.StoredLesson;
 import fingering.music.Passage;
 import fingering.plan.Brief;

@@ -1,7 +1,10 @@
 package fingering.cli.option;
 
+import com.google.common.collect.ImmutableSet;
+import fingering.cli.file.PlanFile;
 import fingering.cli.student.ScoringContext;
 import fingering.cli.student.Students;
+import fingering.lesson.LessonPlanner;
 import fingering.music.Passage;
 import fingering.music.print.PrintedPart;
 import fingering.musicxml.file.ScoreFile;
@@ -9,6 +12,7 @@ import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.PlanComparer;
 import fingering.plan.Planner;
+import java.nio.file.Path;
 import java.util.function.Supplier;
 
 /**
@@ -59,6 +63,17 @@ public record PlanningContext(
   /** What is printed in the passage. */
   public PrintedPart printed() {
     return reading.printed(score, passage);
+  }
+
+  /** The planner of a lesson on the passage. */
+  public LessonPlanner lessonPlanner(PlayerOptions player) {
+    return new LessonPlanner(
+        PlanComparer.of(
+            passage,
+            scoringContext.scoring(),
+            player.hand(students, passage.instrument(), reading.build),
+            ImmutableSet.of()),
+        PlanFile.demands(passage, Path.of("")));
   }
 
   /**

@@ -205,7 +205,7 @@ public final class VerdictText {
         .map(mark -> rival.name() + ": " + mark.perMinute().toPlainString());
   }
 
-  private static String figures(PlanFigures figures) {
+  static String figures(PlanFigures figures) {
     return counted(figures.shifts(), "shift")
         + ", "
         + counted(figures.crossings(), "string crossing")

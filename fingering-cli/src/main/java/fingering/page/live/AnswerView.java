@@ -1,47 +1,72 @@
 package fingering.page.live;
 
+import com.google.common.base.Joiner;
 import com.google.common.collect.ImmutableList;
-import gg.jte.Content;
 
 /**
- * The answer to a choice: the verdict, and the lines of music whose drawing has changed.
+ * The answer to a choice: the verdict, the plans, and the lines of music whose drawing has changed.
  *
- * @param revision counts the changes of the score
+ * @param address the address of the lesson on the server
+ * @param revision counts the changes of the lesson
  * @param remark a sentence about the request itself; empty if there is none
  * @param title the title of the music
- * @param verdict which plan to take, and why; a sentence each
+ * @param verdict which of the usual plans to take, and why; a sentence each
  * @param about what the plans are made for
- * @param key the letter, place and name of each plan
+ * @param plans the plans to switch between
+ * @param shown the plan that is shown, in one line; empty if it is the one of the verdict
+ * @param remarks what to know about that plan; a sentence each
+ * @param demands what is asked of it
+ * @param below which plan stands below the staff; empty if none does
  * @param signs what the signs in the music mean
  * @param care the warning about strain
+ * @param saved the name of the file of the lesson; empty before it is saved
+ * @param undo whether there is something to undo
+ * @param redo whether there is something to do again
+ * @param changed the moments whose fingering differs from what the page showed before
+ * @param locked the moments whose fingering is fixed
  * @param whole whether the lines are all the music, instead of those that have changed
+ * @param later whether more lines have changed, which the page asks for later
  * @param lines the lines of music
  */
 public record AnswerView(
+    String address,
     int revision,
     String remark,
     String title,
     ImmutableList<String> verdict,
     ImmutableList<String> about,
-    ImmutableList<String> key,
+    ImmutableList<PlanChoice> plans,
+    String shown,
+    ImmutableList<String> remarks,
+    DemandsView demands,
+    String below,
     String signs,
     String care,
+    String saved,
+    boolean undo,
+    boolean redo,
+    ImmutableList<Integer> changed,
+    ImmutableList<Integer> locked,
     boolean whole,
-    ImmutableList<Line> lines) {
+    boolean later,
+    ImmutableList<MusicLine> lines) {
 
   /**
-   * A line of music.
+   * A plan to switch to.
    *
-   * @param id names its element in the page: {@code s-} and the index of its first measure
-   * @param box the view box of the picture
-   * @param words the music in words, for screen readers
-   * @param drawing the music as SVG
+   * @param value what is sent
+   * @param name its name
+   * @param chosen whether it is shown
    */
-  public record Line(String id, String box, String words, String drawing) {
+  public record PlanChoice(String value, String name, boolean chosen) {}
 
-    /** The drawing as elements. */
-    public Content picture() {
-      return output -> output.writeContent(drawing);
-    }
+  /** The moments whose fingering has changed, separated by spaces. */
+  public String changedMoments() {
+    return Joiner.on(' ').join(changed);
+  }
+
+  /** The moments whose fingering is fixed, separated by spaces. */
+  public String lockedMoments() {
+    return Joiner.on(' ').join(locked);
   }
 }

@@ -4,29 +4,33 @@ import com.google.common.collect.ImmutableList;
 import gg.jte.Content;
 
 /**
- * The page of an open score before its plans are made.
+ * The page of an open lesson before its plans are made.
  *
- * @param address the address of the score on the server
+ * @param address the address of the lesson on the server
  * @param revision counts its changes
  * @param parts its parts
  * @param measures the chosen measures; empty for all
  * @param tempo the chosen tempo; empty for the printed one
+ * @param positions the positions to choose for measures
+ * @param strings the strings to choose for measures
  * @param shapes the shapes of notation, as SVG
  */
 public record OpenView(
     String address,
     int revision,
-    ImmutableList<PartChoice> parts,
+    ImmutableList<Option> parts,
     String measures,
     String tempo,
+    ImmutableList<Option> positions,
+    ImmutableList<Option> strings,
     Content shapes) {
 
   /**
-   * A part to choose.
+   * Something to choose from a menu.
    *
-   * @param value its number, as it is sent
-   * @param name its number and name
+   * @param value what is sent
+   * @param name its name
    * @param chosen whether it is chosen
    */
-  public record PartChoice(String value, String name, boolean chosen) {}
+  public record Option(String value, String name, boolean chosen) {}
 }

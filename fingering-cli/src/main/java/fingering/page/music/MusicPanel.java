@@ -9,6 +9,7 @@ import fingering.engraving.drawing.Circled;
 import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
+import fingering.music.Measure;
 import fingering.music.Note;
 import fingering.music.NoteAddress;
 import fingering.music.Passage;
@@ -16,7 +17,7 @@ import fingering.music.print.PrintedPart;
 import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;
-import fingering.page.live.AnswerView;
+import fingering.page.live.MusicLine;
 import fingering.page.template.JtemusicGenerated;
 import fingering.page.view.Music;
 import fingering.page.view.PlaceLink;
@@ -62,6 +63,7 @@ public final class MusicPanel {
 
   private final Passage passage;
   private final Engraver engraver;
+  private final Map<NoteAddress, Integer> moments;
   private final MusicWords words;
 
   public MusicPanel(Passage passage, PrintedPart printed, Lanes lanes) {
@@ -74,10 +76,11 @@ public final class MusicPanel {
    * @param circles what to circle
    */
   public MusicPanel(Passage passage, PrintedPart printed, Lanes lanes, List<Circled> circles) {
-    this.passage = passage;
     Engraver bare = Engraver.of(passage, printed).withBelow(lanes.below()).withCircles(circles);
     engraver = lanes.above().isEmpty() ? bare : bare.withAbove(lanes.above().get(0));
     words = new MusicWords(passage, printed, lanes);
+    moments = moments(passage);
+    this.passage = passage;
   }
 
   /** An exercise with its fingers; empty if it cannot be read back as music. */
@@ -119,27 +122,18 @@ public final class MusicPanel {
   }
 
   /**
-   * The lines of a page that replaces some of them later. Each has a name: that of its first
-   * measure, and a number if the measure began on an earlier line.
+   * A line of a page that replaces it later.
+   *
+   * @param width of the line, in staff spaces
+   * @param id names its element
    */
-  public ImmutableList<AnswerView.Line> live(double width) {
-    Map<Integer, Integer> seen = new HashMap<>();
-    Map<NoteAddress, Integer> moments = moments();
-    ImmutableList.Builder<AnswerView.Line> views = ImmutableList.builder();
-    for (EngravedSystem line : lines(width)) {
-      int times = seen.merge(line.firstMeasure(), 1, Integer::sum);
-      views.add(
-          new AnswerView.Line(
-              "s-" + line.firstMeasure() + (times == 1 ? "" : "-" + times),
-              box(line, width),
-              words.of(line),
-              targets(line, "") + frames(line, moments) + line.svg()));
-    }
-    return views.build();
+  MusicLine line(EngravedSystem line, double width, String id) {
+    return new MusicLine(
+        id, box(line, width), words.of(line), targets(line, "") + frames(line) + line.svg());
   }
 
   /** The moment at which each note begins. */
-  private Map<NoteAddress, Integer> moments() {
+  private static Map<NoteAddress, Integer> moments(Passage passage) {
     Map<NoteAddress, Integer> moments = new HashMap<>();
     for (int m = 0; m < passage.moments().size(); m++) {
       for (Note note : passage.moments().get(m).starting()) {
@@ -153,7 +147,7 @@ public final class MusicPanel {
    * A frame around the notes of each moment, which shows what is chosen or sounds. Its attribute
    * {@code data-moment} is the index of the moment in the passage.
    */
-  private static String frames(EngravedSystem line, Map<NoteAddress, Integer> moments) {
+  private String frames(EngravedSystem line) {
     Map<Integer, Box> boxes = new TreeMap<>();
     line.heads()
         .forEach(
@@ -168,6 +162,8 @@ public final class MusicPanel {
           frames
               .append("<rect class=\"moment\" data-moment=\"")
               .append(moment)
+              .append("\" data-measure=\"")
+              .append(passage.moments().get(moment).place().measureIndex())
               .append("\" x=\"")
               .append(Canvas.n(box.left() - REACH))
               .append("\" y=\"")
@@ -252,8 +248,12 @@ public final class MusicPanel {
         .join(0, Canvas.n(top(line)), Canvas.n(width), Canvas.n(bottom(line) - top(line)));
   }
 
+  private String number(int measure) {
+    return passage.measure(measure).map(Measure::number).orElse("");
+  }
+
   /** A frame for each measure, which shows when a link leads to it. */
-  private static String targets(EngravedSystem line, String id) {
+  private String targets(EngravedSystem line, String id) {
     StringBuilder targets = new StringBuilder();
     for (MeasureSpan measure : line.measures()) {
       if (measure.begins()) {
@@ -261,6 +261,8 @@ public final class MusicPanel {
             .append("<rect class=\"target\" id=\"")
             .append(Svg.escaped(id))
             .append(PlaceLink.id(measure.index()))
+            .append("\" data-number=\"")
+            .append(Svg.escaped(number(measure.index())))
             .append("\" x=\"")
             .append(Canvas.n(measure.left()))
             .append("\" y=\"")

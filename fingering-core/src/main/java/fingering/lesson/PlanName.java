@@ -1,4 +1,4 @@
-package fingering.cli.option;
+package fingering.lesson;
 
 import com.google.common.base.Ascii;
 import fingering.plan.Brief;

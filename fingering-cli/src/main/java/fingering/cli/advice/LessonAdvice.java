@@ -1,0 +1,62 @@
+package fingering.cli.advice;
+
+import com.google.common.collect.ImmutableList;
+import fingering.cli.option.PlanningContext;
+import fingering.cli.option.PlayerOptions;
+import fingering.cli.text.PageOutput;
+import fingering.cli.text.PlanLine;
+import fingering.lesson.LessonPlan;
+import fingering.lesson.LessonPlanner;
+import fingering.lesson.StoredLesson;
+import fingering.page.PageContent;
+import fingering.plan.Comparison;
+import fingering.plan.Plan;
+import fingering.search.Cancellation;
+import fingering.web.Advice;
+
+/**
+ * The plans of a lesson, and what the commands say about them.
+ *
+ * @param planning the music, the student and the rules
+ * @param planner makes the plans
+ * @param lesson the lesson, for the names of its files
+ * @param usual the plans that a teacher compares
+ * @param content what the page of these plans shows
+ */
+record LessonAdvice(
+    PlanningContext planning,
+    LessonPlanner planner,
+    StoredLesson lesson,
+    Comparison usual,
+    PageContent content)
+    implements Advice {
+
+  static LessonAdvice of(
+      PlanningContext planning,
+      PlayerOptions player,
+      StoredLesson lesson,
+      Cancellation cancellation) {
+    LessonPlanner planner = planning.lessonPlanner(player);
+    LessonPlanner patient = planner.withCancellation(cancellation);
+    Comparison usual = patient.usual();
+    PageContent content =
+        PageOutput.content(
+            usual, patient.comparer(), planning.scoringContext(), planning.printed());
+    return new LessonAdvice(planning, planner, lesson, usual, content);
+  }
+
+  @Override
+  public Plan plan(LessonPlan wanted, Cancellation cancellation) {
+    return planner.withCancellation(cancellation).plan(lesson.here(wanted));
+  }
+
+  @Override
+  public String line(Plan plan) {
+    return PlanLine.of(plan, planning.scoringContext().level());
+  }
+
+  @Override
+  public ImmutableList<String> remarks(Plan plan) {
+    return PlanLine.remarks(plan, planning.scoringContext().students());
+  }
+}

@@ -1,0 +1,33 @@
+package fingering.cli.advice;
+
+import fingering.cli.option.PlanningContext;
+import fingering.cli.option.PlayerOptions;
+import fingering.cli.option.ScoreArgument;
+import fingering.cli.option.ScoreOptions;
+import fingering.lesson.StoredLesson;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.Score;
+import fingering.search.Cancellation;
+import fingering.web.Advice;
+import fingering.web.Adviser;
+
+/** Makes the plans of the local page as 'compare --lesson' does. */
+public final class LessonAdviser implements Adviser {
+  @Override
+  public ScoreFile read(StoredLesson lesson) {
+    ScoreArgument score = new ScoreArgument();
+    score.from(lesson);
+    return score.read();
+  }
+
+  @Override
+  public Advice advise(
+      ScoreFile file, Score score, StoredLesson lesson, Cancellation cancellation) {
+    ScoreOptions reading = new ScoreOptions();
+    PlayerOptions player = new PlayerOptions();
+    reading.from(lesson);
+    player.from(lesson);
+    return LessonAdvice.of(
+        PlanningContext.of(file, score, reading, player), player, lesson, cancellation);
+  }
+}

@@ -1,0 +1,122 @@
+package fingering.web;
+
+import static fingering.page.view.PageText.text;
+
+import fingering.files.FileProblem;
+import fingering.lesson.Lesson;
+import fingering.lesson.LessonStore;
+import fingering.lesson.StoredLesson;
+import fingering.tables.FingeringException;
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Optional;
+
+/**
+ * Saves open lessons in their files. A score that was dropped on the page is copied into the
+ * teacher's folder when its lesson is saved first. No file is replaced but a lesson by itself.
+ */
+final class LessonKeeper {
+  /** More files of one name are a mistake. */
+  private static final int MOST = 1000;
+
+  private final Path folder;
+  private final Clock clock;
+
+  /**
+   * A keeper.
+   *
+   * @param folder the teacher's folder; it is made when it is needed
+   * @param clock the time, for the copies of lessons that are kept once a day
+   */
+  LessonKeeper(Path folder, Clock clock) {
+    this.folder = folder;
+    this.clock = clock;
+  }
+
+  /**
+   * Saves a lesson.
+   *
+   * @param open the lesson with its change
+   * @param before the lesson as it was read from its file or saved last
+   * @throws FingeringException if it cannot be saved; the message is one sentence
+   */
+  OpenLesson save(OpenLesson open, StoredLesson before) {
+    LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault());
+    if (open.saved()) {
+      StoredLesson saved =
+          LessonStore.save(before.file(), open.lesson(), Optional.of(before), today).lesson();
+      return open.savedAs(saved, open.stamp());
+    }
+    Path score = open.dropped().map(file -> copied(file, open.name())).orElse(scoreOf(before));
+    Path file = free(score.resolveSibling(stem(score) + ".yaml"));
+    Lesson lesson = open.lesson().withScore(StoredLesson.nameBeside(file, score), tune(open));
+    StoredLesson saved = LessonStore.save(file, lesson, Optional.empty(), today).lesson();
+    return open.savedAs(saved, FileStamp.of(score));
+  }
+
+  private static Optional<String> tune(OpenLesson open) {
+    return open.lesson().tune();
+  }
+
+  private static Path scoreOf(StoredLesson stored) {
+    return stored.scoreFile();
+  }
+
+  /** Copies a score into the teacher's folder under its name, or a similar one. */
+  private Path copied(Path from, String name) {
+    try {
+      Files.createDirectories(folder);
+      byte[] content = Files.readAllBytes(from);
+      for (int i = 1; i < MOST; i++) {
+        Path target = numbered(folder.resolve(usable(name)), i);
+        try {
+          Files.write(target, content, java.nio.file.StandardOpenOption.CREATE_NEW);
+          return target;
+        } catch (FileAlreadyExistsException e) {
+          if (Files.isRegularFile(target) && Files.mismatch(from, target) < 0) {
+            return target;
+          }
+        }
+      }
+      throw new FingeringException(text("save.names", name));
+    } catch (IOException e) {
+      throw new FingeringException(FileProblem.writing(folder, e), e);
+    }
+  }
+
+  /** A name without the signs that some system refuses. */
+  private static String usable(String name) {
+    String usable = name.replaceAll("[\\\\/:*?\"<>|]", "-").replaceFirst("^\\.+", "");
+    return usable.isBlank() ? "score.musicxml" : usable;
+  }
+
+  private static Path free(Path wanted) {
+    for (int i = 1; i < MOST; i++) {
+      Path file = numbered(wanted, i);
+      if (!Files.exists(file, java.nio.file.LinkOption.NOFOLLOW_LINKS)) {
+        return file;
+      }
+    }
+    throw new FingeringException(text("save.names", wanted.getFileName()));
+  }
+
+  /** {@code mill-2.yaml} for the second file of that name. */
+  private static Path numbered(Path file, int number) {
+    String name = String.valueOf(file.getFileName());
+    int dot = name.lastIndexOf('.');
+    return number == 1
+        ? file
+        : file.resolveSibling(stem(file) + "-" + number + (dot > 0 ? name.substring(dot) : ""));
+  }
+
+  private static String stem(Path file) {
+    String name = String.valueOf(file.getFileName());
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+}

@@ -1,0 +1,283 @@
+package fingering.web;
+
+import static fingering.page.view.PageText.text;
+
+import com.google.common.cache.Cache;
+import com.google.common.cache.CacheBuilder;
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import com.google.common.primitives.Ints;
+import fingering.lesson.Lesson;
+import fingering.lesson.LessonPlan;
+import fingering.lesson.PlanName;
+import fingering.music.Tempo;
+import fingering.musicxml.reading.PartInfo;
+import fingering.musicxml.reading.Score;
+import fingering.page.LivePage;
+import fingering.page.PageContent;
+import fingering.page.live.AnswerView;
+import fingering.page.live.AnswerView.PlanChoice;
+import fingering.page.live.DemandsView;
+import fingering.page.live.MusicLine;
+import fingering.page.live.OpenView;
+import fingering.page.live.OpenView.Option;
+import fingering.page.music.Lanes;
+import fingering.plan.Plan;
+import fingering.tables.Position;
+import fingering.tables.RomanNumeral;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** The page of an open lesson, and the answers that replace parts of it. */
+final class LessonPages {
+  /** The width of a window that does not say its own, in pixels. */
+  private static final int USUAL_WINDOW = 1200;
+
+  /** The narrowest window, in pixels, in which long lines can be read. */
+  private static final int WIDE_WINDOW = 700;
+
+  /** The pages whose music is remembered. */
+  private static final int PAGES = 64;
+
+  /** The highest position in the menu for measures. */
+  private static final int HIGHEST = 7;
+
+  private final Frames frames;
+  private final Cache<String, Shown> shown = CacheBuilder.newBuilder().maximumSize(PAGES).build();
+
+  LessonPages(Frames frames) {
+    this.frames = frames;
+  }
+
+  /**
+   * Music that a page shows.
+   *
+   * @param lesson the id of the lesson
+   * @param plan the plan whose fingers it shows above the staff
+   * @param lines the lines by their ids, in order
+   */
+  private record Shown(String lesson, Plan plan, ImmutableMap<String, MusicLine> lines) {
+    /** Whether the page can show some music by replacing lines. */
+    boolean fits(String otherLesson, List<MusicLine> music) {
+      return lesson.equals(otherLesson)
+          && lines.keySet().asList().equals(music.stream().map(MusicLine::id).toList());
+    }
+  }
+
+  /** The page without plans, which are asked for when it is shown. */
+  Reply page(OpenLesson open) {
+    Lesson lesson = open.lesson();
+    OpenView view =
+        new OpenView(
+            open.address(),
+            open.revision(),
+            parts(open.score(), lesson.part()),
+            lesson.measures().orElse(""),
+            lesson.tempo().map(Tempo::toString).orElse(""),
+            positions(),
+            strings(),
+            LivePage.shapes());
+    return Reply.html(Reply.DONE, LivePage.open(frames.titled(open.title()), view));
+  }
+
+  private static ImmutableList<Option> parts(Score score, Optional<String> chosen) {
+    Optional<PartInfo> part = chosen.map(score::part);
+    return score.parts().stream()
+        .map(
+            info ->
+                new Option(
+                    Integer.toString(info.number()),
+                    info.toString(),
+                    part.filter(info::equals).isPresent()))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private static ImmutableList<Option> positions() {
+    return Position.range(Position.HALF, Position.of(HIGHEST)).stream()
+        .map(
+            position ->
+                new Option(
+                    position.toString(), position.display(), position.equals(Position.THIRD)))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private static ImmutableList<Option> strings() {
+    return IntStream.rangeClosed(1, 4)
+        .mapToObj(RomanNumeral::of)
+        .map(string -> new Option(string, string, false))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * The answer to a request.
+   *
+   * @param state the state to show
+   * @param fields the fields of the request: the width of the window, and the lines on screen
+   * @param page the token of the page that asks
+   */
+  Reply answer(OpenLessons.State state, Map<String, String> fields, String page) {
+    OpenLesson open = state.open();
+    Planned planned = open.planned().orElseThrow();
+    List<MusicLine> lines = planned.lines(window(fields) < WIDE_WINDOW, ImmutableList.of());
+    Optional<Shown> before =
+        Optional.ofNullable(shown.getIfPresent(page)).filter(old -> old.fits(open.id(), lines));
+    List<MusicLine> changed =
+        before
+            .map(old -> lines.stream().filter(line -> !line.equals(old.lines().get(line.id()))))
+            .map(Stream::toList)
+            .orElse(lines);
+    List<MusicLine> now = before.isPresent() ? onScreen(changed, lines, fields) : changed;
+    remember(page, open.id(), planned.plan(), lines, before, now);
+    PageContent content = planned.advice().content();
+    Lanes lanes = planned.lanes();
+    return Reply.html(
+        Reply.DONE,
+        LivePage.answer(
+            new AnswerView(
+                open.address(),
+                open.revision(),
+                state.remark(),
+                content.title(),
+                content.verdict(),
+                content.about(),
+                plans(open, planned),
+                planned.plan() == content.main()
+                    ? ""
+                    : text(
+                        "plan.shown", planned.plan().name(), planned.advice().line(planned.plan())),
+                planned.advice().remarks(planned.plan()),
+                demands(open, planned),
+                lanes.below().stream()
+                    .map(lane -> text("plan.below", lane.name()))
+                    .findFirst()
+                    .orElse(""),
+                lanes.signs(),
+                content.care(),
+                open.saved() ? open.name() : "",
+                !open.history().past().isEmpty(),
+                !open.history().future().isEmpty(),
+                before.map(old -> changes(old.plan(), planned.plan())).orElse(ImmutableList.of()),
+                locked(open, planned),
+                before.isEmpty(),
+                now.size() < changed.size(),
+                ImmutableList.copyOf(now))));
+  }
+
+  /** The lines that a page has not been sent yet. */
+  Reply rest(OpenLesson open, Map<String, String> fields, String page) {
+    Planned planned = open.planned().orElseThrow();
+    List<MusicLine> lines = planned.lines(window(fields) < WIDE_WINDOW, ImmutableList.of());
+    Optional<Shown> before =
+        Optional.ofNullable(shown.getIfPresent(page)).filter(old -> old.fits(open.id(), lines));
+    List<MusicLine> missing =
+        before
+            .map(
+                old ->
+                    lines.stream()
+                        .filter(line -> !line.equals(old.lines().get(line.id())))
+                        .toList())
+            .orElse(List.of());
+    before.ifPresent(old -> remember(page, open.id(), planned.plan(), lines, before, missing));
+    return Reply.html(Reply.DONE, LivePage.lines(ImmutableList.copyOf(missing)));
+  }
+
+  private void remember(
+      String page,
+      String lesson,
+      Plan plan,
+      List<MusicLine> lines,
+      Optional<Shown> before,
+      List<MusicLine> sent) {
+    Map<String, MusicLine> known = new LinkedHashMap<>();
+    Set<MusicLine> fresh = Set.copyOf(sent);
+    for (MusicLine line : lines) {
+      MusicLine old = before.map(shownBefore -> shownBefore.lines().get(line.id())).orElse(line);
+      known.put(line.id(), fresh.contains(line) ? line : old);
+    }
+    shown.put(page, new Shown(lesson, plan, ImmutableMap.copyOf(known)));
+  }
+
+  /** Of the lines that have changed, those on screen, and one more on each side. */
+  private static List<MusicLine> onScreen(
+      List<MusicLine> changed, List<MusicLine> all, Map<String, String> fields) {
+    List<String> ids = all.stream().map(MusicLine::id).toList();
+    int first = ids.indexOf(fields.getOrDefault("first", ""));
+    int last = ids.indexOf(fields.getOrDefault("last", ""));
+    if (first < 0 || last < first) {
+      return changed;
+    }
+    Set<String> near =
+        Set.copyOf(ids.subList(Math.max(0, first - 1), Math.min(ids.size(), last + 2)));
+    return changed.stream().filter(line -> near.contains(line.id())).toList();
+  }
+
+  /** The moments at which two plans of the same music differ. */
+  private static ImmutableList<Integer> changes(Plan before, Plan now) {
+    if (before == now || before.notes().size() != now.notes().size()) {
+      return ImmutableList.of();
+    }
+    return IntStream.range(0, now.notes().size())
+        .filter(i -> !now.notes().get(i).sameFingering(before.notes().get(i)))
+        .map(i -> now.notes().get(i).moment())
+        .distinct()
+        .boxed()
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /** The moments whose fingering the chosen plan fixes. */
+  private static ImmutableList<Integer> locked(OpenLesson open, Planned planned) {
+    return open.lesson().chosen().stream()
+        .flatMap(plan -> plan.demands().get("fix").stream())
+        .flatMapToInt(value -> LessonEdit.fixed(planned.passage(), value).stream())
+        .boxed()
+        .distinct()
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private static ImmutableList<PlanChoice> plans(OpenLesson open, Planned planned) {
+    Map<String, String> names = new LinkedHashMap<>();
+    String shownName =
+        open.lesson().chosen().map(LessonPlan::name).orElseGet(() -> planned.plan().name());
+    Map<String, String> values = new HashMap<>();
+    for (Plan plan : planned.advice().content().comparison().plans()) {
+      String value =
+          PlanName.named(plan).filter(PlanName::known).map(PlanName::word).orElse(plan.name());
+      names.put(value, plan.name());
+      values.put(plan.name(), value);
+    }
+    names.putIfAbsent(PlanName.FREE.word(), text("plan.free"));
+    for (LessonPlan plan : ordered(open.lesson().plans())) {
+      names.putIfAbsent(plan.name(), plan.name());
+    }
+    String chosen = names.containsKey(shownName) ? shownName : values.get(shownName);
+    return names.entrySet().stream()
+        .map(
+            entry ->
+                new PlanChoice(entry.getKey(), entry.getValue(), entry.getKey().equals(chosen)))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /** The plans in an order that does not change when another one is chosen. */
+  private static List<LessonPlan> ordered(List<LessonPlan> plans) {
+    List<LessonPlan> ordered = new ArrayList<>(plans);
+    ordered.sort(Comparator.comparing(LessonPlan::name));
+    return ordered;
+  }
+
+  private static DemandsView demands(OpenLesson open, Planned planned) {
+    return new DemandsView(
+        open.address(), DemandChips.of(planned, open.lesson().chosen(), false), false);
+  }
+
+  private static int window(Map<String, String> fields) {
+    return Optional.ofNullable(fields.get("window")).map(Ints::tryParse).orElse(USUAL_WINDOW);
+  }
+}

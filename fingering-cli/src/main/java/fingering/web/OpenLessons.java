@@ -1,0 +1,323 @@
+package fingering.web;
+
+import static fingering.page.view.PageText.text;
+
+import com.google.common.util.concurrent.Striped;
+import fingering.lesson.Lesson;
+import fingering.lesson.StoredLesson;
+import fingering.musicxml.file.ScoreFile;
+import fingering.musicxml.reading.PartInfo;
+import fingering.musicxml.reading.Score;
+import fingering.musicxml.reading.ScoreReader;
+import fingering.search.Cancellation;
+import fingering.tables.FingeringException;
+import fingering.userfile.SmallFile;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.locks.Lock;
+
+/**
+ * The lessons that are open, the ones used last. What is newer on disk wins over what is remembered
+ * here. Thread-safe: the changes of one lesson are made one after another.
+ */
+final class OpenLessons {
+  /** More are forgotten, the one not used for longest first; they are saved already. */
+  private static final int MOST = 12;
+
+  private static final int LOCKS = 64;
+
+  /** Nobody waits longer for plans. */
+  private static final long MOST_NANOS = 10_000_000_000L;
+
+  private final Adviser adviser;
+  private final LessonKeeper keeper;
+  private final Map<String, OpenLesson> open = new LinkedHashMap<>(MOST, 0.75f, true);
+  private final Striped<Lock> locks = Striped.lock(LOCKS);
+
+  /** The last request for other music, by the id of its lesson. It overtakes earlier ones. */
+  private final Map<String, Object> latest = new ConcurrentHashMap<>();
+
+  OpenLessons(Adviser adviser, LessonKeeper keeper) {
+    this.adviser = adviser;
+    this.keeper = keeper;
+  }
+
+  /**
+   * The state of a lesson, and what the page that asks must hear.
+   *
+   * @param open the state
+   * @param remark a sentence; empty if all went as asked
+   */
+  record State(OpenLesson open, String remark) {}
+
+  /** What a change makes of a lesson. */
+  interface Change {
+    /**
+     * The lesson and its history after the change.
+     *
+     * @throws FingeringException if the change is not possible
+     */
+    Next of(OpenLesson now, Planned planned);
+  }
+
+  /** A lesson and its history. */
+  record Next(Lesson lesson, History history) {}
+
+  /**
+   * Opens a score or lesson.
+   *
+   * @param id the id that it gets
+   * @param name the name that messages give the file
+   * @param dropped whether the file is only lent, and must be copied before it is used in a lesson
+   * @throws FingeringException if it cannot be read; the message is one sentence
+   */
+  OpenLesson open(String id, Path file, String name, boolean dropped) {
+    try {
+      StoredLesson lesson = lesson(file);
+      FileStamp stamp = FileStamp.of(lesson.scoreFile());
+      ScoreFile read = adviser.read(lesson);
+      Score score = ScoreReader.read(read);
+      OpenLesson opened =
+          new OpenLesson(
+              id,
+              0,
+              name,
+              dropped ? Optional.of(file) : Optional.empty(),
+              stamp,
+              read,
+              score,
+              withPart(lesson, score),
+              History.NONE,
+              Optional.empty());
+      put(opened);
+      return opened;
+    } catch (FingeringException e) {
+      throw new FingeringException(
+          String.valueOf(e.getMessage()).replace(file.toString(), name), e);
+    }
+  }
+
+  private static StoredLesson lesson(Path file) {
+    String name = String.valueOf(file.getFileName());
+    return switch (ScoreName.of(name)) {
+      case LESSON -> StoredLesson.read(file);
+      // Whatever its name, the content may be a score.
+      case SCORE, OTHER ->
+          new StoredLesson(file.resolveSibling(name + ".yaml"), Lesson.of(name), "");
+      case PDF, PICTURE, SOUND -> throw new FingeringException(ScoreName.of(name).advice());
+    };
+  }
+
+  /** The first part for strings, if the lesson names none. */
+  private static StoredLesson withPart(StoredLesson stored, Score score) {
+    Lesson lesson = stored.lesson();
+    Optional<String> part =
+        lesson
+            .part()
+            .map(score::part)
+            .or(
+                () ->
+                    score.parts().stream()
+                        .filter(info -> info.isString() && score.hasNotes(info))
+                        .findFirst())
+            .or(
+                () ->
+                    score.parts().stream()
+                        .filter(info -> info.instrument().isPresent() && score.hasNotes(info))
+                        .findFirst())
+            .or(() -> score.parts().stream().filter(score::hasNotes).findFirst())
+            .or(() -> score.parts().stream().findFirst())
+            .map(PartInfo::number)
+            .map(String::valueOf);
+    return new StoredLesson(stored.file(), lesson.withPart(part), stored.text());
+  }
+
+  synchronized Optional<OpenLesson> get(String id) {
+    return Optional.ofNullable(open.get(id));
+  }
+
+  /** The open lesson that is saved in a file; empty if it is not open. */
+  synchronized Optional<OpenLesson> in(Path file) {
+    return open.values().stream()
+        .filter(lesson -> lesson.saved() && lesson.stored().file().equals(file))
+        .findFirst();
+  }
+
+  private synchronized void put(OpenLesson lesson) {
+    open.put(lesson.id(), lesson);
+    if (open.size() > MOST) {
+      open.remove(open.keySet().iterator().next());
+    }
+  }
+
+  /**
+   * The present state with its plans.
+   *
+   * @throws FingeringException if there is no plan; the message is one sentence
+   */
+  State planned(String id) {
+    return locked(
+        id,
+        Cancellation.NEVER,
+        () -> {
+          State now = fresh(present(id));
+          OpenLesson planned =
+              now.open().with(plans(now.open(), now.open().stored(), patience(Cancellation.NEVER)));
+          put(planned);
+          return new State(planned, now.remark());
+        });
+  }
+
+  /**
+   * Changes a lesson, makes its plans and saves it.
+   *
+   * @param revision the state that the page shows; the change is only made if it is the present one
+   * @throws FingeringException if the change is not possible; the message is one sentence, and the
+   *     lesson stays as it was
+   */
+  State change(String id, int revision, Change change) {
+    return change(id, revision, change, Cancellation.NEVER);
+  }
+
+  /**
+   * Chooses other music or another student. A later choice takes the place of this one while it is
+   * planned.
+   *
+   * @param revision the state that the page shows; the change is only made if it is the present one
+   * @throws FingeringException if the change is not possible; the message is one sentence, and the
+   *     lesson stays as it was
+   */
+  State choose(String id, int revision, Change change) {
+    Object request = new Object();
+    latest.put(id, request);
+    try {
+      return change(id, revision, change, () -> latest.get(id) != request);
+    } finally {
+      latest.remove(id, request);
+    }
+  }
+
+  private State change(String id, int revision, Change change, Cancellation overtaken) {
+    Cancellation cancellation = patience(overtaken);
+    return locked(
+        id,
+        overtaken,
+        () -> {
+          State now = fresh(present(id));
+          OpenLesson before = now.open();
+          Planned planned = plans(before, before.stored(), patience(Cancellation.NEVER));
+          put(before.with(planned));
+          if (before.revision() != revision) {
+            String remark = now.remark().isEmpty() ? text("open.stale") : now.remark();
+            return new State(before.with(planned), remark);
+          }
+          Next next = change.of(before, planned);
+          if (next.lesson().equals(before.lesson())) {
+            return new State(before.with(planned), "");
+          }
+          StoredLesson stored =
+              new StoredLesson(before.stored().file(), next.lesson(), before.stored().text());
+          OpenLesson after =
+              before.changed(
+                  stored,
+                  next.history(),
+                  Optional.of(plans(before.with(planned), stored, cancellation)));
+          return saved(after, before.stored());
+        });
+  }
+
+  /** A change that can be undone. */
+  static Next step(OpenLesson now, Lesson lesson) {
+    return new Next(lesson, now.history().after(now.lesson()));
+  }
+
+  private State saved(OpenLesson after, StoredLesson before) {
+    try {
+      OpenLesson saved = keeper.save(after, before);
+      put(saved);
+      return new State(saved, "");
+    } catch (FingeringException e) {
+      // The page keeps the change, and the next one tries again.
+      put(after);
+      return new State(after, text("save.failed", e.getMessage()));
+    }
+  }
+
+  private OpenLesson present(String id) {
+    return get(id).orElseThrow(() -> new FingeringException(text("open.closed")));
+  }
+
+  /** The state after what has changed on disk. */
+  private State fresh(OpenLesson known) {
+    OpenLesson now = known;
+    String remark = "";
+    if (now.saved() && Files.exists(now.stored().file())) {
+      String text = SmallFile.text(now.stored().file(), now.name());
+      if (!text.equals(now.stored().text())) {
+        StoredLesson read = StoredLesson.read(now.stored().file());
+        boolean other = !read.lesson().score().equals(now.lesson().score());
+        now =
+            now.changed(
+                other ? read : withPart(read, now.score()),
+                now.history().after(now.lesson()),
+                now.planned());
+        remark = text("open.edited", now.name());
+      }
+    }
+    FileStamp stamp = FileStamp.of(scoreFile(now));
+    if (!stamp.equals(now.stamp())) {
+      ScoreFile file = adviser.read(now.stored());
+      now = now.reread(stamp, file, ScoreReader.read(file));
+      remark = remark.isEmpty() ? text("open.score-edited") : remark;
+    }
+    return new State(now, remark);
+  }
+
+  private static Path scoreFile(OpenLesson lesson) {
+    return lesson.stored().scoreFile();
+  }
+
+  /** A request that ends when it is overtaken, or takes too long. */
+  private static Cancellation patience(Cancellation overtaken) {
+    long start = System.nanoTime();
+    return () -> overtaken.requested() || System.nanoTime() - start > MOST_NANOS;
+  }
+
+  /** The plans of a lesson, from what is known of it where possible. */
+  private Planned plans(OpenLesson known, StoredLesson stored, Cancellation cancellation) {
+    Setting setting = Setting.of(known.stamp(), stored);
+    return known
+        .planned()
+        .filter(planned -> planned.setting().equals(setting))
+        .map(planned -> planned.choosing(stored.lesson().chosen(), cancellation))
+        .orElseGet(
+            () ->
+                Planned.of(
+                    setting,
+                    adviser.advise(known.file(), known.score(), stored, cancellation),
+                    stored.lesson(),
+                    cancellation));
+  }
+
+  private interface Work {
+    State done();
+  }
+
+  private State locked(String id, Cancellation asked, Work work) {
+    Lock lock = locks.get(id);
+    lock.lock();
+    try {
+      return work.done();
+    } catch (CancellationException e) {
+      boolean overtaken = asked.requested();
+      throw new FingeringException(overtaken ? text("open.overtaken") : text("open.slow"), e);
+    } finally {
+      lock.unlock();
+    }
+  }
+}

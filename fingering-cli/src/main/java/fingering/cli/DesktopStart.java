@@ -8,10 +8,10 @@ import java.util.stream.IntStream;
 
 /**
  * Whether somebody started the program without a terminal, such as by a double click. Such a reader
- * wants the page; help would be printed where nobody sees it.
+ * wants the page; a message would be printed where nobody sees it.
  *
  * <p>That there is no terminal does not say so: pipes, scripts and timers have none either, and
- * expect the help. So one of these must be true:
+ * expect a message. So one of these must be true:
  *
  * <ul>
  *   <li>whoever packs the program says so, with the property {@value #PROPERTY}: entries of a

@@ -3,7 +3,6 @@ package fingering.web;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import com.google.common.base.Strings;
 import com.sun.net.httpserver.HttpServer;
 import fingering.cli.Session;
 import fingering.cli.advice.LessonAdviser;
@@ -141,9 +140,7 @@ class HandOverTest {
     other.start();
     RunningServer stale =
         new RunningServer(
-            "127.0.0.1:" + other.getAddress().getPort(),
-            Strings.repeat("s", 24),
-            Strings.repeat("p", 24));
+            "127.0.0.1:" + other.getAddress().getPort(), "s".repeat(24), "p".repeat(24));
     assertThat(stale.open(DEMO)).isEmpty();
     other.stop(0);
   }

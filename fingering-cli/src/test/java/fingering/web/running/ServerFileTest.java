@@ -2,7 +2,6 @@ package fingering.web.running;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.google.common.base.Strings;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -20,7 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The file by which a second start finds a server. */
 class ServerFileTest {
   private static final RunningServer SERVER =
-      new RunningServer("127.0.0.1:40000", Strings.repeat("s", 24), Strings.repeat("p", 24));
+      new RunningServer("127.0.0.1:40000", "s".repeat(24), "p".repeat(24));
 
   @TempDir Path temporary;
 

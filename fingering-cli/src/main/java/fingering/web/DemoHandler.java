@@ -3,6 +3,7 @@ package fingering.web;
 import static fingering.page.view.PageText.text;
 
 import fingering.tables.FingeringException;
+import fingering.web.folder.Demo;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Optional;

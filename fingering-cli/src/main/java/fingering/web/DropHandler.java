@@ -1,6 +1,7 @@
 package fingering.web;
 
 import fingering.tables.FingeringException;
+import fingering.web.folder.ScoreName;
 import java.io.IOException;
 import java.util.Optional;
 

@@ -1,5 +1,6 @@
 package fingering.web;
 
+import fingering.web.folder.Demo;
 import fingering.web.running.Wanted;
 import java.nio.file.Path;
 import java.util.Optional;

@@ -149,7 +149,7 @@ final class LessonPages {
                 content.verdict(),
                 content.about(),
                 plans(open, planned),
-                planned.plan() == content.main()
+                planned.chosen().isEmpty() || planned.plan().sameFingering(content.main())
                     ? ""
                     : text(
                         "plan.shown", planned.plan().name(), planned.advice().line(planned.plan())),
@@ -221,7 +221,7 @@ final class LessonPages {
 
   /** The moments at which two plans of the same music differ. */
   private static ImmutableList<Integer> changes(Plan before, Plan now) {
-    if (before == now || before.notes().size() != now.notes().size()) {
+    if (before.notes().size() != now.notes().size()) {
       return ImmutableList.of();
     }
     return IntStream.range(0, now.notes().size())

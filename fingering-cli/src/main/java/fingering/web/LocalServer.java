@@ -6,6 +6,7 @@ import com.google.common.collect.ImmutableList;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import fingering.tables.FingeringException;
+import fingering.web.folder.StudentsFolder;
 import fingering.web.running.RunningServer;
 import fingering.web.running.Wanted;
 import java.io.IOException;
@@ -57,6 +58,7 @@ public final class LocalServer implements AutoCloseable {
     OpenLessons lessons = new OpenLessons(adviser, keeper);
     Frames frames = new Frames(gate);
     TeachersFolder teachers = new TeachersFolder(folder, secrets);
+    StudentsFolder students = new StudentsFolder(folder, name -> secrets.sign("student", name));
     entrance = new Entrance(gate, secrets, lessons, dropped, teachers);
     handOver = new HandOver(host, secrets, entrance);
     warmUp = new WarmUp(new OpenLessons(adviser, keeper), new LessonPages(frames), dropped);
@@ -70,6 +72,8 @@ public final class LocalServer implements AutoCloseable {
                 new ResourceHandler(),
                 pages,
                 new HomeHandler(frames, teachers),
+                new StudentsHandler(frames, students, clock),
+                new BesideHandler(frames, students, lessons, adviser),
                 new DemoHandler(teachers, clock),
                 new DropHandler(dropped, lessons),
                 new LessonHandler(teachers, lessons, new LessonPages(frames))));

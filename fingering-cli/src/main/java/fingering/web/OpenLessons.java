@@ -12,6 +12,7 @@ import fingering.musicxml.reading.ScoreReader;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
 import fingering.userfile.SmallFile;
+import fingering.web.folder.ScoreName;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;

@@ -1,6 +1,7 @@
 package fingering.web;
 
 import fingering.tables.FingeringException;
+import fingering.web.folder.Demo;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicBoolean;
 

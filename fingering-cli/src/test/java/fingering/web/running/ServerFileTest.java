@@ -131,8 +131,7 @@ class ServerFileTest {
                 file.inTurn(
                     () -> {
                       most.accumulateAndGet(present.incrementAndGet(), Math::max);
-                      // Others could come now.
-                      Thread.yield();
+                      // Takes long enough for others to come, if they could.
                       file.write(SERVER);
                       return present.decrementAndGet();
                     });

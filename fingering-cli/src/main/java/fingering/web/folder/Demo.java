@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.folder;
 
 import static fingering.page.view.PageText.text;
 
@@ -19,19 +19,19 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /** The score that comes with the program, as a first lesson. */
-final class Demo {
+public final class Demo {
   /** The name of its file. */
-  static final String SCORE = "demo.musicxml";
+  public static final String SCORE = "demo.musicxml";
 
   /** The name of the file of the lesson. */
-  static final String LESSON = "demo.yaml";
+  public static final String LESSON = "demo.yaml";
 
   private static final String PART = "Viola";
 
   private Demo() {}
 
   /** The score as MusicXML. */
-  static byte[] score() {
+  public static byte[] score() {
     try {
       return Resources.toByteArray(Resources.getResource(Demo.class, "/fingering/demo/" + SCORE));
     } catch (IOException e) {
@@ -46,7 +46,7 @@ final class Demo {
    * @param today for the store of lessons
    * @throws FingeringException if they cannot be saved; the message is one sentence
    */
-  static void save(Path folder, LocalDate today) {
+  public static void save(Path folder, LocalDate today) {
     Path score = folder.resolve(SCORE);
     Path lesson = folder.resolve(LESSON);
     try {

@@ -29,7 +29,7 @@ final class DesktopStart {
   private DesktopStart() {}
 
   /** Whether the running program was started so. */
-  static boolean now() {
+  static boolean ofThisProgram() {
     return is(
         Boolean.getBoolean(PROPERTY), ProcessHandle.current().info().command(), Path.of("/dev"));
   }

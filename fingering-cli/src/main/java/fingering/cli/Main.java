@@ -27,7 +27,7 @@ public final class Main {
 
   /** Runs the command, or opens the page for a double click, and exits with its code. */
   public static void main(String[] arguments) {
-    boolean desktop = arguments.length == 0 && DesktopStart.now();
+    boolean desktop = arguments.length == 0 && DesktopStart.ofThisProgram();
     System.exit(desktop ? run("open", "--demo") : run(arguments));
   }
 

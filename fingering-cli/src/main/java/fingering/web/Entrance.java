@@ -1,6 +1,8 @@
 package fingering.web;
 
 import fingering.web.folder.Demo;
+import fingering.web.lesson.OpenLesson;
+import fingering.web.lesson.OpenLessons;
 import fingering.web.running.Wanted;
 import java.nio.file.Path;
 import java.util.Optional;

@@ -2,6 +2,7 @@ package fingering.web;
 
 import fingering.tables.FingeringException;
 import fingering.web.folder.Demo;
+import fingering.web.lesson.OpenLessons;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicBoolean;
 

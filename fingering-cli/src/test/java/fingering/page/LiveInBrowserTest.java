@@ -74,7 +74,8 @@ class LiveInBrowserTest extends InBrowser {
               Browser.node().put("expression", "more.push(open('/'))").put("userGesture", true));
     }
     browser()
-        .await("window.more.every(one => one && one.htmx && one.document.getElementById('gone'))");
+        .await(
+            "window.more.every(one => one && one.document.readyState === 'complete' && one.location.pathname === '/')");
     server.close();
     browser().await("window.more.every(one => one.document.getElementById('gone').textContent)");
     browser().await("document.getElementById('gone').textContent");

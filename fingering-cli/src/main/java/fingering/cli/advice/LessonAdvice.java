@@ -12,7 +12,7 @@ import fingering.page.PageContent;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.search.Cancellation;
-import fingering.web.Advice;
+import fingering.web.lesson.Advice;
 
 /**
  * The plans of a lesson, and what the commands say about them.

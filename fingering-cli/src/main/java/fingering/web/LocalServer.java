@@ -12,6 +12,7 @@ import fingering.web.lesson.LessonKeeper;
 import fingering.web.lesson.OpenLessons;
 import fingering.web.running.RunningServer;
 import fingering.web.running.Wanted;
+import fingering.web.typed.TypedFiles;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.InetAddress;
@@ -64,7 +65,8 @@ public final class LocalServer implements AutoCloseable {
     StudentsFolder students = new StudentsFolder(folder, name -> secrets.sign("student", name));
     entrance = new Entrance(gate, secrets, lessons, dropped, teachers);
     handOver = new HandOver(host, secrets, entrance);
-    warmUp = new WarmUp(new OpenLessons(adviser, keeper), new LessonPages(frames), dropped);
+    warmUp =
+        new WarmUp(new OpenLessons(adviser, keeper), new LessonPages(frames, students), dropped);
     routes =
         new Routes(
             gate,
@@ -78,8 +80,10 @@ public final class LocalServer implements AutoCloseable {
                 new StudentsHandler(frames, students, clock),
                 new BesideHandler(frames, students, lessons, adviser),
                 new DemoHandler(teachers, clock),
+                new TypeHandler(frames, secrets, teachers, new TypedFiles(folder, clock)),
                 new DropHandler(dropped, lessons),
-                new LessonHandler(teachers, lessons, new LessonPages(frames))));
+                new LessonHandler(
+                    secrets, teachers, students, lessons, new LessonPages(frames, students))));
     threads = Executors.newFixedThreadPool(THREADS, task -> thread(task, "page"));
     watch = Executors.newSingleThreadScheduledExecutor(task -> thread(task, "watch"));
     Future<?> unused =

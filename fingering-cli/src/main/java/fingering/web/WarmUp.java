@@ -42,7 +42,7 @@ final class WarmUp {
       DroppedFiles.Dropped demo = dropped.keep(Demo.SCORE, Demo.score());
       String id = lessons.open(demo.id(), demo.path(), demo.name(), true).id();
       OpenLessons.State state = lessons.planned(id);
-      pages.page(state.open());
+      pages.page(state.open(), "");
       pages.answer(state, Map.of(), "");
     } catch (FingeringException e) {
       // The first plan then loads everything itself, and says what is wrong.

@@ -108,6 +108,9 @@ class GateTest {
         "/music.js",
         "/live.js",
         "/events",
+        "/type",
+        "/type.js",
+        "/notes.js",
         "/htmx.js",
         "/favicon.ico",
         "/none"

@@ -33,7 +33,17 @@ final class PageStyle {
 
   /** The style sheet of the pages of the local server. */
   static String live() {
-    return read("page.css") + music() + read("live.css");
+    return read("page.css") + music() + read("player.css") + read("live.css");
+  }
+
+  /** The style sheet of the file for a student. */
+  static Content gift() {
+    return Templates.elements(read("page.css") + music() + read("player.css") + read("gift.css"));
+  }
+
+  /** The script that plays the music. */
+  static String player() {
+    return read("player.js");
   }
 
   /** The style of drawn music. */

@@ -76,6 +76,7 @@ public final class LocalServer implements AutoCloseable {
             ImmutableList.of(
                 new ResourceHandler(),
                 pages,
+                new SoundHandler(lessons),
                 new HomeHandler(frames, teachers),
                 new StudentsHandler(frames, students, clock),
                 new BesideHandler(frames, students, lessons, adviser),

@@ -21,6 +21,7 @@ final class ResourceHandler implements Handler {
       case "/live.js" -> Optional.of(script("/fingering/page/live.js"));
       case "/type.js" -> Optional.of(script("/fingering/page/type.js"));
       case "/notes.js" -> Optional.of(script("/fingering/page/notes.js"));
+      case "/player.js" -> Optional.of(script("/fingering/page/player.js"));
       case "/htmx.js" -> Optional.of(script(HTMX));
       case "/favicon.ico" -> Optional.of(Reply.of(Reply.EMPTY, "image/x-icon", ""));
       default -> Optional.empty();

@@ -57,6 +57,8 @@ final class Browser {
                 "--disable-component-update",
                 "--disable-sync",
                 "--hide-scrollbars",
+                "--mute-audio",
+                "--autoplay-policy=no-user-gesture-required",
                 "--remote-debugging-port=0",
                 "--user-data-dir=" + profile,
                 "about:blank")

@@ -1,6 +1,7 @@
 package fingering.cli.advice;
 
 import com.google.common.collect.ImmutableList;
+import fingering.cli.option.LadderOptions;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
 import fingering.cli.text.PageOutput;
@@ -9,10 +10,15 @@ import fingering.lesson.LessonPlan;
 import fingering.lesson.LessonPlanner;
 import fingering.lesson.StoredLesson;
 import fingering.page.PageContent;
+import fingering.page.view.HandoutContent;
+import fingering.page.view.Ladder;
+import fingering.page.view.Paper;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.search.Cancellation;
+import fingering.tables.FingeringException;
 import fingering.web.lesson.Advice;
+import java.util.Optional;
 
 /**
  * The plans of a lesson, and what the commands say about them.
@@ -58,5 +64,21 @@ record LessonAdvice(
   @Override
   public ImmutableList<String> remarks(Plan plan) {
     return PlanLine.remarks(plan, planning.scoringContext().students());
+  }
+
+  @Override
+  public HandoutContent handout(StoredLesson now, Plan plan) {
+    LadderOptions ladder = new LadderOptions();
+    ladder.from(now);
+    return TakenHome.of(Paper.A4, plan, Optional.empty(), planning, ladder, climb(plan, ladder));
+  }
+
+  /** The ladder to climb; empty once the hearing is over, or if the journal cannot be read. */
+  private Optional<Ladder> climb(Plan plan, LadderOptions ladder) {
+    try {
+      return TakenHome.ladder(plan, planning, ladder, ladder.entries());
+    } catch (FingeringException e) {
+      return Optional.empty();
+    }
   }
 }

@@ -146,7 +146,9 @@ final class PracticeCommand extends BaseCommand {
           .ifPresent(
               path ->
                   files.bytes(
-                      PracticeMidi.of(plan.passage(), midi.tempo(practice)), path, "--midi"));
+                      PracticeMidi.of(plan.passage(), planning.printed(), midi.tempo(practice)),
+                      path,
+                      "--midi"));
       output.print(text, files, spec);
     }
     if (saving.given()) {

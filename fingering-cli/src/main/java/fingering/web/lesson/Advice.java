@@ -3,7 +3,9 @@ package fingering.web.lesson;
 import com.google.common.collect.ImmutableList;
 import fingering.lesson.LessonPlan;
 import fingering.lesson.LessonPlanner;
+import fingering.lesson.StoredLesson;
 import fingering.page.PageContent;
+import fingering.page.view.HandoutContent;
 import fingering.plan.Plan;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
@@ -27,6 +29,14 @@ public interface Advice {
 
   /** A plan in one line: where the hand is, what it asks of hand and bow, and its tempo. */
   String line(Plan plan);
+
+  /**
+   * What the student takes home.
+   *
+   * @param lesson the lesson, whose hearing and journal may have changed meanwhile
+   * @param plan a plan of the lesson
+   */
+  HandoutContent handout(StoredLesson lesson, Plan plan);
 
   /** What to know about a plan, such as what is new to the student; a sentence each. */
   ImmutableList<String> remarks(Plan plan);

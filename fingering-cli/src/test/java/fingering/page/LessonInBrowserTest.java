@@ -149,6 +149,8 @@ class LessonInBrowserTest extends InBrowser {
     assertThat(text("#span")).startsWith("Measures");
     hands().key("Escape", "Escape", 0);
     browser().await("document.querySelector('#range').hidden");
+    hands().key("ArrowRight", "ArrowRight", 0);
+    browser().await("document.querySelector('#note h2')");
     hands().key("Escape", "Escape", 0);
     browser().await("!document.querySelector('#note h2')");
   }

@@ -60,7 +60,7 @@ class LessonOfAStudentTest {
     String answer = choose(0, id("Imke")).body();
 
     assertThat(Files.readString(folder.resolve("demo.yaml"))).contains("student: imke");
-    assertThat(answer).contains("beginner", "New to this player");
+    assertThat(answer).contains("beginner", "player: imke").doesNotContain(folder.toString());
     String printed =
         String.join(
             " ",

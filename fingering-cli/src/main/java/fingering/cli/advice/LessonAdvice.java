@@ -18,6 +18,7 @@ import fingering.plan.Plan;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
 import fingering.web.lesson.Advice;
+import java.nio.file.Path;
 import java.util.Optional;
 
 /**
@@ -46,9 +47,23 @@ record LessonAdvice(
     LessonPlanner patient = planner.withCancellation(cancellation);
     Comparison usual = patient.usual();
     PageContent content =
-        PageOutput.content(
-            usual, patient.comparer(), planning.scoringContext(), planning.printed());
+        named(
+            PageOutput.content(
+                usual, patient.comparer(), planning.scoringContext(), planning.printed()),
+            lesson);
     return new LessonAdvice(planning, planner, lesson, usual, content);
+  }
+
+  /** The content with the name of the student in place of the file. */
+  private static PageContent named(PageContent content, StoredLesson lesson) {
+    String file = lesson.studentFile().map(Path::toString).orElse("");
+    String name = lesson.lesson().student().orElse("");
+    return file.isEmpty()
+        ? content
+        : content.withAbout(
+            content.about().stream()
+                .map(line -> line.replace(file, name))
+                .collect(ImmutableList.toImmutableList()));
   }
 
   @Override

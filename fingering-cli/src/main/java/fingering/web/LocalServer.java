@@ -10,6 +10,8 @@ import fingering.web.folder.StudentsFolder;
 import fingering.web.lesson.Adviser;
 import fingering.web.lesson.LessonKeeper;
 import fingering.web.lesson.OpenLessons;
+import fingering.web.running.RunningServer;
+import fingering.web.running.Wanted;
 import fingering.web.typed.TypedFiles;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -21,6 +23,9 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /** The server of the local page. Nobody outside of this computer can reach it. */
@@ -32,47 +37,64 @@ public final class LocalServer implements AutoCloseable {
   private static final byte[] LOOPBACK = {127, 0, 0, 1};
   private static final int THREADS = 8;
 
+  /** How often the open pages are counted. */
+  private static final int BEAT_SECONDS = 15;
+
   private final HttpServer server;
   private final ExecutorService threads;
-  private final Secrets secrets;
-  private final Gate gate;
+  private final ScheduledExecutorService watch;
   private final DroppedFiles dropped;
-  private final OpenLessons lessons;
+  private final OpenPages pages;
+  private final Entrance entrance;
+  private final HandOver handOver;
+  private final WarmUp warmUp;
   private final Routes routes;
 
   private LocalServer(HttpServer server, Path folder, Adviser adviser, Clock clock)
       throws IOException {
     this.server = server;
-    secrets = new Secrets();
-    gate = new Gate(ADDRESS + ":" + server.getAddress().getPort(), secrets, clock);
+    String host = ADDRESS + ":" + server.getAddress().getPort();
+    Secrets secrets = new Secrets();
+    Gate gate = new Gate(host, secrets, clock);
     dropped = DroppedFiles.create(secrets);
-    lessons = new OpenLessons(adviser, new LessonKeeper(folder, clock));
+    pages = new OpenPages(clock);
+    LessonKeeper keeper = new LessonKeeper(folder, clock);
+    OpenLessons lessons = new OpenLessons(adviser, keeper);
     Frames frames = new Frames(gate);
     TeachersFolder teachers = new TeachersFolder(folder, secrets);
     StudentsFolder students = new StudentsFolder(folder, name -> secrets.sign("student", name));
+    entrance = new Entrance(gate, secrets, lessons, dropped, teachers);
+    handOver = new HandOver(host, secrets, entrance);
+    warmUp =
+        new WarmUp(new OpenLessons(adviser, keeper), new LessonPages(frames, students), dropped);
     routes =
         new Routes(
             gate,
             frames,
             lessons,
+            handOver,
             ImmutableList.of(
                 new ResourceHandler(),
+                pages,
                 new SoundHandler(lessons),
                 new HomeHandler(frames, teachers),
                 new StudentsHandler(frames, students, clock),
                 new BesideHandler(frames, students, lessons, adviser),
+                new DemoHandler(teachers, clock),
                 new TypeHandler(frames, secrets, teachers, new TypedFiles(folder, clock)),
                 new DropHandler(dropped, lessons),
                 new LessonHandler(
                     secrets, teachers, students, lessons, new LessonPages(frames, students))));
-    threads =
-        Executors.newFixedThreadPool(
-            THREADS,
-            task -> {
-              Thread thread = new Thread(task, "page");
-              thread.setDaemon(true);
-              return thread;
-            });
+    threads = Executors.newFixedThreadPool(THREADS, task -> thread(task, "page"));
+    watch = Executors.newSingleThreadScheduledExecutor(task -> thread(task, "watch"));
+    Future<?> unused =
+        watch.scheduleWithFixedDelay(pages::beat, BEAT_SECONDS, BEAT_SECONDS, TimeUnit.SECONDS);
+  }
+
+  private static Thread thread(Runnable task, String name) {
+    Thread thread = new Thread(task, name);
+    thread.setDaemon(true);
+    return thread;
   }
 
   /**
@@ -80,7 +102,7 @@ public final class LocalServer implements AutoCloseable {
    *
    * @param folder the teacher's folder; it need not exist yet
    * @param adviser makes the plans
-   * @param clock the time, for tokens that end
+   * @param clock the time, for tokens that end and for pages that nobody needs any more
    * @throws FingeringException if no port can be had
    */
   public static LocalServer start(Path folder, Adviser adviser, Clock clock) {
@@ -106,9 +128,14 @@ public final class LocalServer implements AutoCloseable {
     return server.getAddress().getPort();
   }
 
+  /** What a second start of the program must know to find this server. */
+  public RunningServer running() {
+    return handOver.running();
+  }
+
   /** An address that opens the first page, once and within a minute. */
   public String address() {
-    return address(Optional.empty());
+    return address(Wanted.FIRST_PAGE);
   }
 
   /**
@@ -117,28 +144,59 @@ public final class LocalServer implements AutoCloseable {
    * @throws FingeringException if it cannot be read; the message is one sentence
    */
   public String addressOf(Path file) {
-    return address(Optional.of(lessons.open(secrets.fresh(), file, file.toString(), true).id()));
+    return address(new Wanted(Optional.of(file), false));
   }
 
-  private String address(Optional<String> score) {
-    return "http://%s:%d%s?token=%s%s"
-        .formatted(
-            ADDRESS,
-            port(),
-            Routes.ENTER,
-            gate.token(),
-            score.map(id -> "&score=" + id).orElse(""));
+  /**
+   * An address that opens what is wanted, once and within a minute.
+   *
+   * @throws FingeringException if it cannot be read; the message is one sentence
+   */
+  public String address(Wanted wanted) {
+    return "http://" + running().host() + entrance.path(wanted);
+  }
+
+  /**
+   * Loads in the background what the first plan needs, so that it comes sooner. Later calls do
+   * nothing.
+   */
+  public void warmUp() {
+    warmUp.start();
+  }
+
+  /** The pages that are open. */
+  OpenPages pages() {
+    return pages;
+  }
+
+  /**
+   * Waits until no page has been open for half an hour.
+   *
+   * @throws InterruptedException if the thread is interrupted before
+   */
+  public void awaitEnd() throws InterruptedException {
+    pages.awaitEnd();
   }
 
   private void handle(HttpExchange exchange) throws IOException {
+    Reply reply = reply(exchange);
+    if (reply.staysOpen()) {
+      headers(exchange, reply);
+      pages.add(exchange);
+      return;
+    }
     try (exchange) {
-      send(exchange, reply(exchange));
+      SendLimit.within(watch, PATIENCE, () -> send(exchange, reply));
     }
   }
 
   private Reply reply(HttpExchange exchange) throws IOException {
     try {
-      return routes.answer(new Request(exchange));
+      Reply reply = routes.answer(new Request(exchange));
+      if (reply.status() != Reply.FORBIDDEN) {
+        pages.used();
+      }
+      return reply;
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
       // The page stays as it was; the sentence asks for a report.
       return Reply.of(Reply.FAILED, "text/plain; charset=utf-8", text("server.failed", place(e)));
@@ -154,10 +212,14 @@ public final class LocalServer implements AutoCloseable {
         .orElseGet(() -> failure.getClass().getSimpleName());
   }
 
-  private static void send(HttpExchange exchange, Reply reply) throws IOException {
+  private static void headers(HttpExchange exchange, Reply reply) {
     Gate.HEADERS.forEach(exchange.getResponseHeaders()::set);
     exchange.getResponseHeaders().set("Content-Type", reply.type());
     reply.headers().forEach(exchange.getResponseHeaders()::set);
+  }
+
+  private static void send(HttpExchange exchange, Reply reply) throws IOException {
+    headers(exchange, reply);
     byte[] body =
         exchange.getRequestMethod().equals("HEAD")
             ? new byte[0]
@@ -172,7 +234,9 @@ public final class LocalServer implements AutoCloseable {
 
   @Override
   public void close() {
+    pages.close();
     server.stop(0);
+    watch.shutdownNow();
     threads.shutdownNow();
     try {
       dropped.close();

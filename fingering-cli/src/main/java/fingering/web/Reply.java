@@ -12,6 +12,7 @@ import com.google.common.collect.ImmutableMap;
  */
 record Reply(int status, String type, String body, ImmutableMap<String, String> headers) {
   private static final String HTML = "text/html; charset=utf-8";
+  private static final String EVENTS = "text/event-stream; charset=utf-8";
 
   static final int DONE = 200;
   static final int CREATED = 201;
@@ -31,6 +32,15 @@ record Reply(int status, String type, String body, ImmutableMap<String, String> 
 
   static Reply of(int status, String type, String text) {
     return new Reply(status, type, text, ImmutableMap.of());
+  }
+
+  /** An answer that stays open: a stream of events. */
+  static Reply events() {
+    return of(DONE, EVENTS, "");
+  }
+
+  boolean staysOpen() {
+    return type.equals(EVENTS);
   }
 
   static Reply to(int status, String address) {

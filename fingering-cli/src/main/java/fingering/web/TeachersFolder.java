@@ -49,7 +49,13 @@ final class TeachersFolder {
    * @param entries the scores and lessons, in the order of their names
    * @param problems a sentence for each file that cannot be opened
    */
-  record Listing(ImmutableList<Entry> entries, ImmutableList<String> problems) {}
+  record Listing(ImmutableList<Entry> entries, ImmutableList<String> problems) {
+
+    /** Whether there is nothing to open. */
+    boolean empty() {
+      return entries.isEmpty();
+    }
+  }
 
   Path path() {
     return folder;

@@ -16,6 +16,7 @@ import fingering.musicxml.reading.Score;
 import fingering.page.LivePage;
 import fingering.page.PageContent;
 import fingering.page.live.AnswerView;
+import fingering.page.live.AnswerView.Fields;
 import fingering.page.live.AnswerView.PlanChoice;
 import fingering.page.live.DemandsView;
 import fingering.page.live.MusicLine;
@@ -105,6 +106,19 @@ final class LessonPages {
     return Reply.html(Reply.DONE, LivePage.open(frames.titled(open.title()), view));
   }
 
+  private Fields fields(OpenLesson open) {
+    Lesson lesson = open.lesson();
+    return new Fields(
+        value(parts(open.score(), lesson.part())),
+        value(students(open)),
+        lesson.measures().orElse(""),
+        lesson.tempo().map(Tempo::toString).orElse(""));
+  }
+
+  private static String value(List<Option> options) {
+    return options.stream().filter(Option::chosen).map(Option::value).findFirst().orElse("");
+  }
+
   private static ImmutableList<Option> parts(Score score, Optional<String> chosen) {
     Optional<PartInfo> part = chosen.map(score::part);
     return score.parts().stream()
@@ -181,6 +195,7 @@ final class LessonPages {
                 content.title(),
                 content.verdict(),
                 content.about(),
+                fields(open),
                 plans(open, planned),
                 planned.chosen().isEmpty() || planned.plan().sameFingering(content.main())
                     ? ""

@@ -359,6 +359,17 @@
     place = music.childElementCount > 0 ? music.getBoundingClientRect().top : 0;
   });
 
+  // The fields follow what an undo, another window or the file on disk has changed.
+  const follow = () => {
+    for (const name of ["part", "student", "measures", "tempo"]) {
+      const field = byId("choice").elements[name];
+      const value = byId("changed").dataset[name];
+      if (value !== undefined && field !== document.activeElement && field.value !== value) {
+        field.value = value;
+      }
+    }
+  };
+
   body.addEventListener("htmx:afterRequest", (event) => {
     const path = event.detail.pathInfo.requestPath;
     if (path.startsWith(`${address}/note`) && moment !== null && frameOf(moment)) {
@@ -370,6 +381,9 @@
       return;
     }
     mark();
+    if (event.detail.successful) {
+      follow();
+    }
     if (place !== 0 && event.detail.requestConfig.verb === "post") {
       window.scrollBy(0, music.getBoundingClientRect().top - place);
     }

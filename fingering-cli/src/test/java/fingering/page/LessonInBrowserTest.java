@@ -200,6 +200,19 @@ class LessonInBrowserTest extends InBrowser {
   }
 
   @Test
+  void fieldsFollowAnUndo() throws Exception {
+    browser()
+        .run(
+            "(() => {const field = document.querySelector('[name=measures]'); field.value = '3-9';"
+                + " field.dispatchEvent(new Event('change', {bubbles: true}))})()");
+    awaitRevision(1);
+    hands().click("#undo");
+    awaitRevision(2);
+
+    browser().await("document.querySelector('[name=measures]').value === ''");
+  }
+
+  @Test
   void twoTabsOnOneLessonShowTheSame() throws Exception {
     chooseNote(12);
     hands().click("#note button[name=way][aria-pressed=false]");

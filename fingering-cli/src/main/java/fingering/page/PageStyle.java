@@ -18,8 +18,13 @@ final class PageStyle {
     return Templates.elements(read("page.css") + music());
   }
 
-  /** The style sheet of a handout, on paper of a size. */
-  static Content handout(Paper paper) {
+  /**
+   * The style sheet of a handout, on paper of a size.
+   *
+   * @param below the white below a line of music, in millimetres
+   * @param belowExercise the same of an exercise
+   */
+  static Content handout(Paper paper, String below, String belowExercise) {
     return Templates.elements(
         "@page{size:%s portrait;margin:%smm}:root{--wide:%smm;--high:%smm}"
                 .formatted(
@@ -28,6 +33,8 @@ final class PageStyle {
                     Svg.number(paper.width()),
                     Svg.number(paper.height()))
             + read("handout.css")
+            + ".music svg{margin-bottom:%smm}.spot .music svg{margin-bottom:%smm}"
+                .formatted(below, belowExercise)
             + music());
   }
 

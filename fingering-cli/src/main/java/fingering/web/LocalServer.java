@@ -10,7 +10,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
@@ -44,6 +43,7 @@ public final class LocalServer implements AutoCloseable {
     lessons = new OpenLessons(adviser, new LessonKeeper(folder, clock));
     Frames frames = new Frames(gate);
     TeachersFolder teachers = new TeachersFolder(folder, secrets);
+    LessonPages pages = new LessonPages(frames);
     routes =
         new Routes(
             gate,
@@ -53,7 +53,10 @@ public final class LocalServer implements AutoCloseable {
                 new ResourceHandler(),
                 new HomeHandler(frames, teachers),
                 new DropHandler(dropped, lessons),
-                new LessonHandler(teachers, lessons, new LessonPages(frames))));
+                new PracticeHandler(teachers, lessons, frames, clock),
+                new SheetHandler(teachers, lessons, secrets, clock),
+                new CircleHandler(teachers, lessons, pages),
+                new LessonHandler(teachers, lessons, pages)));
     threads =
         Executors.newFixedThreadPool(
             THREADS,
@@ -150,7 +153,7 @@ public final class LocalServer implements AutoCloseable {
     byte[] body =
         exchange.getRequestMethod().equals("HEAD")
             ? new byte[0]
-            : reply.body().getBytes(StandardCharsets.UTF_8);
+            : reply.bytes();
     exchange.sendResponseHeaders(reply.status(), body.length == 0 ? -1 : body.length);
     if (body.length > 0) {
       try (OutputStream out = exchange.getResponseBody()) {

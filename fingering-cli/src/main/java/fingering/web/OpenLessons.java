@@ -141,6 +141,25 @@ final class OpenLessons {
     return Optional.ofNullable(open.get(id));
   }
 
+  /** An open lesson, or one of a folder that is opened now; empty if there is none of that id. */
+  Optional<OpenLesson> opened(String id, TeachersFolder folder) {
+    return get(id)
+        .or(
+            () ->
+                folder
+                    .file(id)
+                    .map(
+                        file ->
+                            in(file)
+                                .orElseGet(
+                                    () ->
+                                        open(
+                                            id,
+                                            file,
+                                            String.valueOf(file.getFileName()),
+                                            false))));
+  }
+
   /** The open lesson that is saved in a file; empty if it is not open. */
   synchronized Optional<OpenLesson> in(Path file) {
     return open.values().stream()
@@ -229,6 +248,30 @@ final class OpenLessons {
                   Optional.of(plans(before.with(planned), stored, cancellation)));
           return saved(after, before.stored());
         });
+  }
+
+  /**
+   * The present state with its plans, saved in a file even if nothing has been changed yet.
+   *
+   * @throws FingeringException if it cannot be saved; the message is one sentence
+   */
+  OpenLesson kept(String id) {
+    State now = planned(id);
+    if (now.open().saved()) {
+      return now.open();
+    }
+    State saved =
+        locked(
+            id,
+            Cancellation.NEVER,
+            () -> {
+              OpenLesson open = present(id);
+              return open.saved() ? new State(open, "") : saved(open, open.stored());
+            });
+    if (!saved.remark().isEmpty()) {
+      throw new FingeringException(saved.remark());
+    }
+    return saved.open();
   }
 
   /** A change that can be undone. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.ImmutableSet;
 import fingering.demand.DemandParser;
 import fingering.lesson.LessonFile.Update;
 import fingering.music.Tempo;
@@ -44,6 +45,7 @@ class LessonFileTest {
         - choose: third
       hearing: {date: 2026-12-12, tempo: quarter = 96}
       journal: imke-mill.journal
+      circles: {shown: yes, not: [accent, 12.1 dynamic]}
       # the end
       """;
 
@@ -71,7 +73,8 @@ class LessonFileTest {
                         new Hearing(
                             Optional.of(LocalDate.of(2026, 12, 12)),
                             Optional.of(Tempo.parse("quarter=96")))))
-                .withJournal(Optional.of("imke-mill.journal")));
+                .withJournal(Optional.of("imke-mill.journal"))
+                .withCircles(new LessonCircles(true, ImmutableSet.of("accent", "12.1 dynamic"))));
   }
 
   @Property(tries = 500)

@@ -77,14 +77,29 @@ record LessonAdvice(
 
   @Override
   public PracticeNow practice(Plan plan, StoredLesson now, LocalDate today) {
-    return LessonPractice.of(plan, planning.scoringContext().level(), ladder(now, today), today);
+    return LessonPractice.of(named(plan), planning.scoringContext().level(), ladder(now, today), today);
   }
 
   @Override
   public HandoutContent handout(Plan plan, StoredLesson now, LocalDate today, Paper paper) {
     LadderOptions ladder = ladder(now, today);
     return TakenHome.of(
-        paper, plan, Optional.empty(), planning, now.lesson().circles(), ladder, days(plan, ladder));
+        paper,
+        named(plan),
+        Optional.empty(),
+        planning,
+        now.lesson().circles(),
+        ladder,
+        days(plan, ladder));
+  }
+
+  /** A plan under the name that a student understands, if it is one of the usual ones. */
+  private Plan named(Plan plan) {
+    return usual.plans().stream()
+        .filter(plan::sameFingering)
+        .findFirst()
+        .map(one -> plan.withName(one.name()))
+        .orElse(plan);
   }
 
   private static LadderOptions ladder(StoredLesson lesson, LocalDate today) {

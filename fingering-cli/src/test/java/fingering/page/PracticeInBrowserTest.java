@@ -73,13 +73,15 @@ class PracticeInBrowserTest extends InBrowser {
                 .formatted(selector, part));
   }
 
-  /** The rings, once the lines that are not on screen have come too. */
+  /** The rings, once their number stays: the lines that are not on screen come later. */
   private static int rings() throws Exception {
-    browser().await("!document.querySelector('#later[hx-get], .htmx-request')");
     return browser()
         .run(
-            "[...document.querySelectorAll('#music .ring')].map(ring =>"
-                + " ring.getAttribute('d').split('M').length - 1).reduce((a, b) => a + b, 0)")
+            "new Promise(done => {let last = -1; const look = () => {const now ="
+                + " [...document.querySelectorAll('#music .ring')].map(ring =>"
+                + " ring.getAttribute('d').split('M').length - 1).reduce((a, b) => a + b, 0);"
+                + " if (now === last) {done(now);} else {last = now; setTimeout(look, 600);}};"
+                + " look();})")
         .asInt();
   }
 

@@ -44,8 +44,8 @@ class LessonFileTest {
           fix: [42.1.5=II/4]
         - choose: third
       hearing: {date: 2026-12-12, tempo: quarter = 96}
-      journal: imke-mill.journal
       circles: {shown: yes, not: [accent, 12.1 dynamic]}
+      journal: imke-mill.journal
       # the end
       """;
 
@@ -115,14 +115,23 @@ class LessonFileTest {
                         .withMeasures(measures)
                         .withTempo(tempo));
     return Combinators.combine(
-            music, texts().optional(), plans(), hearings().optional(), texts().optional())
+            music, texts().optional(), plans(), hearings().optional(), texts().optional(), circles())
         .as(
-            (lesson, student, plans, hearing, journal) ->
+            (lesson, student, plans, hearing, journal, circles) ->
                 lesson
                     .withStudent(student)
                     .withPlans(plans)
                     .withHearing(hearing)
-                    .withJournal(journal));
+                    .withJournal(journal)
+                    .withCircles(circles));
+  }
+
+  private static Arbitrary<LessonCircles> circles() {
+    return Arbitraries.of(
+        LessonCircles.ALL,
+        LessonCircles.ALL.showing(true),
+        new LessonCircles(false, ImmutableSet.of("accent")),
+        new LessonCircles(true, ImmutableSet.of("12.1 dynamic", "3a.2.5 shift", "repeat")));
   }
 
   private static Arbitrary<String> texts() {

@@ -5,7 +5,6 @@ import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
 import fingering.demand.FixNote;
-import fingering.fingerboard.Placement;
 import fingering.music.Note;
 import fingering.page.live.NoteView.Way;
 import fingering.plan.Alternative;
@@ -13,11 +12,13 @@ import fingering.plan.MomentExplanation;
 import fingering.plan.MomentExplanation.Change;
 import fingering.plan.MomentExplanation.Difference;
 import fingering.plan.PlannedNote;
+import fingering.tables.Position;
 import fingering.tables.RomanNumeral;
 import fingering.verdict.PlanFigures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The ways to play the notes of a moment, in words. */
@@ -69,7 +70,7 @@ public final class NoteWays {
   }
 
   private static String fix(PlannedNote note) {
-    String place = RomanNumeral.of(note.string()) + "/" + note.finger();
+    String place = string(note) + "/" + note.finger();
     return note.open() ? place : place + "@" + note.position();
   }
 
@@ -79,15 +80,28 @@ public final class NoteWays {
   }
 
   private static String fingering(Alternative way) {
-    return way.notes().stream().map(NoteWays::place).collect(Collectors.joining(" + "));
+    List<PlannedNote> notes = way.notes();
+    List<Position> positions =
+        notes.stream().filter(note -> !note.open()).map(PlannedNote::position).distinct().toList();
+    if (notes.size() == 1 || positions.size() != 1) {
+      return notes.stream().map(NoteWays::place).collect(Collectors.joining(" + "));
+    }
+    // The position of a chord is named once.
+    return notes.stream()
+            .map(note -> note.open() ? place(note) : text("way.on", note.finger(), string(note)))
+            .collect(Collectors.joining(" + "))
+        + ", "
+        + text("way.position", positions.get(0).display());
+  }
+
+  private static String string(PlannedNote note) {
+    return RomanNumeral.of(note.string());
   }
 
   private static String place(PlannedNote note) {
-    Placement placement = note.placement();
-    String string = RomanNumeral.of(placement.string());
     return note.open()
-        ? text("way.open", string)
-        : text("way.stopped", note.finger(), string, note.position().display());
+        ? text("way.open", string(note))
+        : text("way.stopped", note.finger(), string(note), note.position().display());
   }
 
   /** A fingering that is fixed, in words. */
@@ -111,14 +125,22 @@ public final class NoteWays {
     PlanFigures more =
         PlanFigures.of(why.other().plan()).minus(PlanFigures.of(why.chosen().plan()));
     List<String> clauses = figures(more);
-    List<Difference> rules =
-        why.byRule().stream().filter(rule -> rule.points() > 0 == why.extraCost() > 0).toList();
-    if (clauses.isEmpty() && !rules.isEmpty()) {
-      Difference most = why.extraCost() > 0 ? rules.get(0) : rules.get(rules.size() - 1);
-      String rule = lower(most.name());
-      clauses.add(why.extraCost() > 0 ? text("way.harder", rule) : text("way.easier", rule));
+    if (clauses.isEmpty()) {
+      boolean harder = why.extraCost() > 0;
+      rule(why, harder)
+          .map(NoteWays::lower)
+          .map(rule -> harder ? text("way.harder", rule) : text("way.easier", rule))
+          .ifPresent(clauses::add);
     }
     return String.join(", ", clauses);
+  }
+
+  /** The rule that makes most of a difference. */
+  private static Optional<String> rule(MomentExplanation why, boolean harder) {
+    ImmutableList<Difference> rules = why.byRule();
+    return rules.isEmpty()
+        ? Optional.empty()
+        : Optional.of(rules.get(harder ? 0 : rules.size() - 1).name());
   }
 
   private static String lower(String name) {

@@ -51,7 +51,7 @@ record LessonEdit(Lesson lesson, Passage passage, Plan shown) {
   /** The plan to change, under a name of its own. */
   private LessonPlan own() {
     LessonPlan base = base();
-    if (!base.demands().isEmpty()) {
+    if (!base.demands().isEmpty() || !LessonPlan.CHOICES.contains(base.name())) {
       return base;
     }
     String name =
@@ -80,6 +80,9 @@ record LessonEdit(Lesson lesson, Passage passage, Plan shown) {
    * @param ways the fingering of each note: {@code II/4@3}
    */
   Lesson fixing(int moment, List<String> ways) {
+    if (moment < 0 || moment >= passage.moments().size()) {
+      throw new FingeringException(text("note.none"));
+    }
     String beat = beat(passage, moment).orElseThrow(() -> unnamed(moment));
     ImmutableListMultimap.Builder<String, String> fixes = ImmutableListMultimap.builder();
     ways.forEach(way -> fixes.put(FIX, beat + "=" + way));

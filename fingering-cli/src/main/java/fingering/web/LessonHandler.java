@@ -122,21 +122,8 @@ final class LessonHandler implements Handler {
           Optional.of(edit(form, edit -> edit.dropping(field(form, "key"), field(form, "value"))));
       case "clear" ->
           Optional.of(edit(form, edit -> edit.freeing(number(form, "from"), number(form, "to"))));
-      case "undo" ->
-          Optional.of(
-              (now, planned) ->
-                  now.history().past().isEmpty()
-                      ? new OpenLessons.Next(now.lesson(), now.history())
-                      : new OpenLessons.Next(
-                          now.history().past().get(now.history().past().size() - 1),
-                          now.history().undone(now.lesson())));
-      case "redo" ->
-          Optional.of(
-              (now, planned) ->
-                  now.history().future().isEmpty()
-                      ? new OpenLessons.Next(now.lesson(), now.history())
-                      : new OpenLessons.Next(
-                          now.history().future().get(0), now.history().redone(now.lesson())));
+      case "undo" -> Optional.of((now, planned) -> OpenLessons.undone(now));
+      case "redo" -> Optional.of((now, planned) -> OpenLessons.redone(now));
       default -> Optional.empty();
     };
   }

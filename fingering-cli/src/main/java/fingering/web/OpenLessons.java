@@ -15,6 +15,7 @@ import fingering.userfile.SmallFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -92,7 +93,7 @@ final class OpenLessons {
               read,
               score,
               withPart(lesson, score),
-              History.NONE,
+              lesson.text().isEmpty() ? History.NONE : HistoryFile.read(lesson),
               Optional.empty());
       put(opened);
       return opened;
@@ -236,7 +237,7 @@ final class OpenLessons {
             return new State(before.with(planned), remark);
           }
           Next next = change.of(before, planned);
-          if (next.lesson().equals(before.lesson())) {
+          if (next.lesson().equals(before.lesson()) && next.history().equals(before.history())) {
             return new State(before.with(planned), "");
           }
           StoredLesson stored =
@@ -276,13 +277,36 @@ final class OpenLessons {
 
   /** A change that can be undone. */
   static Next step(OpenLesson now, Lesson lesson) {
-    return new Next(lesson, now.history().after(now.lesson()));
+    return new Next(
+        lesson, lesson.equals(now.lesson()) ? now.history() : now.history().after(now.lesson()));
+  }
+
+  /** The lesson before its last change. */
+  static Next undone(OpenLesson now) {
+    List<Lesson> past = now.history().past();
+    return past.isEmpty()
+        ? new Next(now.lesson(), now.history())
+        : new Next(ofTheScore(now, past.get(past.size() - 1)), now.history().undone(now.lesson()));
+  }
+
+  /** The lesson after the change that was undone last. */
+  static Next redone(OpenLesson now) {
+    List<Lesson> future = now.history().future();
+    return future.isEmpty()
+        ? new Next(now.lesson(), now.history())
+        : new Next(ofTheScore(now, future.get(0)), now.history().redone(now.lesson()));
+  }
+
+  /** Which file a lesson is about is nothing to undo: a dropped score moves when it is saved. */
+  private static Lesson ofTheScore(OpenLesson now, Lesson lesson) {
+    return lesson.withScore(now.lesson().score(), now.lesson().tune());
   }
 
   private State saved(OpenLesson after, StoredLesson before) {
     try {
       OpenLesson saved = keeper.save(after, before);
       put(saved);
+      HistoryFile.save(saved);
       return new State(saved, "");
     } catch (FingeringException e) {
       // The page keeps the change, and the next one tries again.

@@ -43,8 +43,10 @@
         send(chooser.files[0]);
       }
     });
-    form.addEventListener("submit", (event) => event.preventDefault());
   }
+
+  // Forms are sent by htmx only, also those that it has not seen yet.
+  document.addEventListener("submit", (event) => event.preventDefault());
 
   // A file dropped anywhere is meant for the page, not for the browser.
   document.addEventListener("dragover", (event) => {

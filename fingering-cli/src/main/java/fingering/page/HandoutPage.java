@@ -83,8 +83,7 @@ public record HandoutPage(String html, int sides) {
     fitted.sides().forEach(all::addAll);
     HandoutView view = view(content, lanes, parts, fitted, all);
     Content styles =
-        PageStyle.handout(
-            content.paper(), margin(fitted.space()), margin(fitted.exerciseSpace()));
+        PageStyle.handout(content.paper(), margin(fitted.space()), margin(fitted.exerciseSpace()));
     String html =
         Templates.filled(
             output -> JtehandoutGenerated.render(output, Templates.PLAIN, styles, view, bar));

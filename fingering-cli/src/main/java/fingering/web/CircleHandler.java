@@ -70,8 +70,7 @@ final class CircleHandler implements Handler {
         .opened(address.group(1), folder)
         .map(
             open ->
-                pages.answer(
-                    lessons.change(open.id(), revision, change), form, request.page()));
+                pages.answer(lessons.change(open.id(), revision, change), form, request.page()));
   }
 
   private static String name(Map<String, String> form, Planned planned) {
@@ -108,8 +107,7 @@ final class CircleHandler implements Handler {
   private static ImmutableList<Thing> things(List<Circle> found, LessonCircles circles) {
     Map<String, List<Circle>> places =
         found.stream()
-            .collect(
-                Collectors.groupingBy(Circle::name, LinkedHashMap::new, Collectors.toList()));
+            .collect(Collectors.groupingBy(Circle::name, LinkedHashMap::new, Collectors.toList()));
     return places.entrySet().stream()
         .map(
             place ->

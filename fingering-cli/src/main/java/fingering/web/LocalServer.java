@@ -150,10 +150,7 @@ public final class LocalServer implements AutoCloseable {
     Gate.HEADERS.forEach(exchange.getResponseHeaders()::set);
     exchange.getResponseHeaders().set("Content-Type", reply.type());
     reply.headers().forEach(exchange.getResponseHeaders()::set);
-    byte[] body =
-        exchange.getRequestMethod().equals("HEAD")
-            ? new byte[0]
-            : reply.bytes();
+    byte[] body = exchange.getRequestMethod().equals("HEAD") ? new byte[0] : reply.bytes();
     exchange.sendResponseHeaders(reply.status(), body.length == 0 ? -1 : body.length);
     if (body.length > 0) {
       try (OutputStream out = exchange.getResponseBody()) {

@@ -155,10 +155,7 @@ final class OpenLessons {
                                 .orElseGet(
                                     () ->
                                         open(
-                                            id,
-                                            file,
-                                            String.valueOf(file.getFileName()),
-                                            false))));
+                                            id, file, String.valueOf(file.getFileName()), false))));
   }
 
   /** The open lesson that is saved in a file; empty if it is not open. */

@@ -29,8 +29,7 @@ import java.util.regex.Pattern;
 /** The practice page of a lesson: the hearing, the journal, the ladder and the spots. */
 final class PracticeHandler implements Handler {
   private static final Pattern ADDRESS =
-      Pattern.compile(
-          "/open/([A-Za-z0-9_-]{24})/(practice|ladder|hearing|clean|bad|back)");
+      Pattern.compile("/open/([A-Za-z0-9_-]{24})/(practice|ladder|hearing|clean|bad|back)");
 
   /** The lessons whose last line can be taken back. */
   private static final int MOST = 64;
@@ -101,8 +100,7 @@ final class PracticeHandler implements Handler {
   private Reply page(OpenLesson open) {
     return Reply.html(
         Reply.DONE,
-        LessonTools.practice(
-            frames.titled(text("practice.title", open.title())), open.address()));
+        LessonTools.practice(frames.titled(text("practice.title", open.title())), open.address()));
   }
 
   private Reply now(OpenLessons.State state) {
@@ -175,8 +173,7 @@ final class PracticeHandler implements Handler {
             measures,
             given(form, "note").orElse(usual));
     OpenLessons.State state = withJournal(open);
-    LessonJournal journal =
-        LessonJournal.of(state.open().stored(), folder.path()).orElseThrow();
+    LessonJournal journal = LessonJournal.of(state.open().stored(), folder.path()).orElseThrow();
     String before = journal.stamp();
     journal.add(entry);
     written.put(id, entry);
@@ -203,8 +200,7 @@ final class PracticeHandler implements Handler {
   private OpenLessons.State takenBack(String id) {
     OpenLessons.State state = lessons.planned(id);
     Optional<JournalEntry> entry = Optional.ofNullable(written.getIfPresent(id));
-    Optional<LessonJournal> journal =
-        LessonJournal.of(state.open().stored(), folder.path());
+    Optional<LessonJournal> journal = LessonJournal.of(state.open().stored(), folder.path());
     if (entry.isPresent() && journal.isPresent()) {
       written.invalidate(id);
       journal.get().takeBack(entry.get());

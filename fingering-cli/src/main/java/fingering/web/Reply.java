@@ -48,8 +48,7 @@ record Reply(int status, String type, String body, ImmutableMap<String, String> 
 
   /** The body as it is sent. */
   byte[] bytes() {
-    return body.getBytes(
-        type.equals(FILE) ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8);
+    return body.getBytes(type.equals(FILE) ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8);
   }
 
   static Reply to(int status, String address) {

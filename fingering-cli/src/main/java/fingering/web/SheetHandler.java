@@ -120,8 +120,7 @@ final class SheetHandler implements Handler {
     Path file =
         LessonKeeper.first(
             open.stored().file().resolveSibling(name),
-            target ->
-                !same(target, score) && planned.advice().write(planned.plan(), copy, target));
+            target -> !same(target, score) && planned.advice().write(planned.plan(), copy, target));
     String key = secrets.fresh();
     written.put(key, file);
     return Reply.html(

@@ -145,8 +145,7 @@ class PracticeInBrowserTest extends InBrowser {
     assertThat(browser().run("document.title").asText()).isEqualTo("printing");
 
     browser().media("print", "light");
-    JsonNode pdf =
-        browser().send("Page.printToPDF", Browser.node().put("preferCSSPageSize", true));
+    JsonNode pdf = browser().send("Page.printToPDF", Browser.node().put("preferCSSPageSize", true));
     String printed =
         new String(
             Base64.getDecoder().decode(pdf.path("data").asText()), StandardCharsets.ISO_8859_1);
@@ -200,6 +199,8 @@ class PracticeInBrowserTest extends InBrowser {
   }
 
   private static int things() throws Exception {
-    return browser().run("document.querySelectorAll('.kinds fieldset:first-child li').length").asInt();
+    return browser()
+        .run("document.querySelectorAll('.kinds fieldset:first-child li').length")
+        .asInt();
   }
 }

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fingering.cli.Session;
 import fingering.cli.advice.LessonAdviser;
-import java.net.http.HttpResponse;
 import java.net.URLEncoder;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -131,8 +131,7 @@ class CirclesTest {
     Path file = folder.resolve("lantern.yaml");
     String all = Session.of("marks", "--lesson", file).succeeded().out();
     assertThat(all).contains("Accents", "Other dynamics");
-    Files.writeString(
-        file, "score: demo.musicxml\npart: 1\ncircles: {not: [accent, dynamic]}\n");
+    Files.writeString(file, "score: demo.musicxml\npart: 1\ncircles: {not: [accent, dynamic]}\n");
     assertThat(Session.of("marks", "--lesson", file).succeeded().out())
         .isNotEmpty()
         .doesNotContain("Accents", "Other dynamics");

@@ -89,7 +89,8 @@ class PracticeTest {
 
     String now = post(lesson + "/clean", "clean=quarter%3D66&note=bow+quiet");
     assertThat(text()).endsWith("journal: lantern.journal\n");
-    String day = ZonedDateTime.ofInstant(clock.instant(), ZoneId.systemDefault()).toLocalDate() + "";
+    String day =
+        ZonedDateTime.ofInstant(clock.instant(), ZoneId.systemDefault()).toLocalDate() + "";
     assertThat(Files.readString(folder.resolve("lantern.journal")))
         .contains("| quarter=66 | all | bow quiet")
         .contains(day);
@@ -132,7 +133,8 @@ class PracticeTest {
         "score: demo.musicxml\nhearing: {date: 2026-12-12, tempo: quarter = 96}\n"
             + "journal: lantern.journal\n");
     assertThat(visitor.get(lesson() + "/ladder").body())
-        .contains("Today, Tuesday 1 December 2026", "<tr class=\"first\"><th scope=\"row\">Tue 1 Dec")
+        .contains(
+            "Today, Tuesday 1 December 2026", "<tr class=\"first\"><th scope=\"row\">Tue 1 Dec")
         .contains("<strong>today</strong>");
   }
 
@@ -145,7 +147,8 @@ class PracticeTest {
 
     clock.advance(24 * 3600);
     String bad = post(lesson + "/bad", "note=&stamp=" + stamp(good));
-    assertThat(Files.readString(folder.resolve("lantern.journal"))).endsWith(" | - | all | bad day\n");
+    assertThat(Files.readString(folder.resolve("lantern.journal")))
+        .endsWith(" | - | all | bad day\n");
     assertThat(bad).contains("Written in lantern.journal: bad day.").doesNotContain("outside");
 
     String back = post(lesson + "/back", "");

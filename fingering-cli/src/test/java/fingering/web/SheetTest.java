@@ -56,11 +56,11 @@ class SheetTest {
     String style = sheet.body().replaceFirst("(?s).*<style>(.*)</style>.*", "$1");
     String hash =
         Base64.getEncoder()
-            .encodeToString(
-                Hashing.sha256().hashString(style, StandardCharsets.UTF_8).asBytes());
+            .encodeToString(Hashing.sha256().hashString(style, StandardCharsets.UTF_8).asBytes());
 
     assertThat(policy)
-        .isEqualTo(Gate.HEADERS.get("Content-Security-Policy") + "; style-src 'sha256-" + hash + "'");
+        .isEqualTo(
+            Gate.HEADERS.get("Content-Security-Policy") + "; style-src 'sha256-" + hash + "'");
     assertThat(sheet.body())
         .doesNotContainPattern("\\sstyle=|\\son[a-z]+=|javascript:|https?://|<script(?! src=\"/)")
         .contains("fingers: 1st position", "size:A4", "<script src=\"/print.js\"");
@@ -71,7 +71,11 @@ class SheetTest {
   @Test
   void sheetIsThatOfTheCommand() throws Exception {
     Session.of(
-            "handout", "--lesson", folder.resolve("lantern.yaml"), "--output", folder.resolve("s.html"))
+            "handout",
+            "--lesson",
+            folder.resolve("lantern.yaml"),
+            "--output",
+            folder.resolve("s.html"))
         .succeeded();
     assertThat(music(visitor.get(lesson + "/handout").body()))
         .isEqualTo(music(Files.readString(folder.resolve("s.html"))));
@@ -88,13 +92,20 @@ class SheetTest {
     assertThat(answer).contains("Saved as lantern-excerpt.musicxml in the folder " + folder);
 
     HttpResponse<String> download = visitor.get(link(answer));
-    assertThat(download.body().getBytes(StandardCharsets.UTF_8)).isEqualTo(Files.readAllBytes(file));
+    assertThat(download.body().getBytes(StandardCharsets.UTF_8))
+        .isEqualTo(Files.readAllBytes(file));
     assertThat(download.headers().firstValue("Content-Disposition").orElseThrow())
         .startsWith("attachment; filename=\"lantern-excerpt.musicxml\"");
 
     Path typed = folder.resolve("typed.musicxml");
     Session.of(
-            "plan", "--lesson", folder.resolve("lantern.yaml"), "--only", "excerpt", "--write", typed)
+            "plan",
+            "--lesson",
+            folder.resolve("lantern.yaml"),
+            "--only",
+            "excerpt",
+            "--write",
+            typed)
         .succeeded();
     assertThat(file).hasSameTextualContentAs(typed);
   }
@@ -121,7 +132,8 @@ class SheetTest {
     assertThat(folder.resolve("lantern-part-2.musicxml")).doesNotExist();
 
     Path mine = folder.resolve("lantern-part.musicxml");
-    String edited = Files.readString(mine).replace("</score-partwise>", "<!-- mine --></score-partwise>");
+    String edited =
+        Files.readString(mine).replace("</score-partwise>", "<!-- mine --></score-partwise>");
     Files.writeString(mine, edited);
     assertThat(saved("extent=part&fingers=all&words=yes")).contains("lantern-part-2.musicxml");
     assertThat(mine).hasContent(edited);
@@ -148,7 +160,8 @@ class SheetTest {
   void droppedScoreIsKeptInTheFolderWithItsPart() throws Exception {
     lesson =
         visitor
-            .drop("tune.abc", "X:1\nT:Second\nK:D clef=alto\nDEFG|".getBytes(StandardCharsets.UTF_8))
+            .drop(
+                "tune.abc", "X:1\nT:Second\nK:D clef=alto\nDEFG|".getBytes(StandardCharsets.UTF_8))
             .headers()
             .firstValue("Location")
             .orElseThrow();

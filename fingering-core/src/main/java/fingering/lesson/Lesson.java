@@ -106,49 +106,127 @@ public record Lesson(
         student,
         plans,
         hearing,
-        journal, circles);
+        journal,
+        circles);
   }
 
   /** A copy with another part. */
   public Lesson withPart(Optional<String> newPart) {
     return new Lesson(
-        score, tune, newPart, voice, instrument, measures, tempo, student, plans, hearing, journal, circles);
+        score,
+        tune,
+        newPart,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles);
   }
 
   /** A copy with another voice. */
   public Lesson withVoice(Optional<String> newVoice) {
     return new Lesson(
-        score, tune, part, newVoice, instrument, measures, tempo, student, plans, hearing, journal, circles);
+        score,
+        tune,
+        part,
+        newVoice,
+        instrument,
+        measures,
+        tempo,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles);
   }
 
   /** A copy with another instrument. */
   public Lesson withInstrument(Optional<Instrument> newInstrument) {
     return new Lesson(
-        score, tune, part, voice, newInstrument, measures, tempo, student, plans, hearing, journal, circles);
+        score,
+        tune,
+        part,
+        voice,
+        newInstrument,
+        measures,
+        tempo,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles);
   }
 
   /** A copy with other measures. */
   public Lesson withMeasures(Optional<String> newMeasures) {
     return new Lesson(
-        score, tune, part, voice, instrument, newMeasures, tempo, student, plans, hearing, journal, circles);
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        newMeasures,
+        tempo,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles);
   }
 
   /** A copy with another tempo. */
   public Lesson withTempo(Optional<Tempo> newTempo) {
     return new Lesson(
-        score, tune, part, voice, instrument, measures, newTempo, student, plans, hearing, journal, circles);
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        newTempo,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles);
   }
 
   /** A copy with another student. */
   public Lesson withStudent(Optional<String> newStudent) {
     return new Lesson(
-        score, tune, part, voice, instrument, measures, tempo, newStudent, plans, hearing, journal, circles);
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        newStudent,
+        plans,
+        hearing,
+        journal,
+        circles);
   }
 
   /** A copy with other plans, the chosen one first. */
   public Lesson withPlans(ImmutableList<LessonPlan> newPlans) {
     return new Lesson(
-        score, tune, part, voice, instrument, measures, tempo, student, newPlans, hearing, journal, circles);
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        student,
+        newPlans,
+        hearing,
+        journal,
+        circles);
   }
 
   /**
@@ -165,18 +243,51 @@ public record Lesson(
   /** A copy with another hearing. */
   public Lesson withHearing(Optional<Hearing> newHearing) {
     return new Lesson(
-        score, tune, part, voice, instrument, measures, tempo, student, plans, newHearing, journal, circles);
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        student,
+        plans,
+        newHearing,
+        journal,
+        circles);
   }
 
   /** A copy with another journal. */
   public Lesson withJournal(Optional<String> newJournal) {
     return new Lesson(
-        score, tune, part, voice, instrument, measures, tempo, student, plans, hearing, newJournal, circles);
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        student,
+        plans,
+        hearing,
+        newJournal,
+        circles);
   }
 
   /** A copy with other things circled. */
   public Lesson withCircles(LessonCircles newCircles) {
     return new Lesson(
-        score, tune, part, voice, instrument, measures, tempo, student, plans, hearing, journal, newCircles);
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        student,
+        plans,
+        hearing,
+        journal,
+        newCircles);
   }
 }

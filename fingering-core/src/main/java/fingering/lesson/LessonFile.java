@@ -157,10 +157,7 @@ public final class LessonFile {
     try {
       return new LessonCircles(
           fields.yesNo("shown").orElse(false),
-          fields
-              .values("not", text -> text)
-              .map(ImmutableSet::copyOf)
-              .orElse(ImmutableSet.of()));
+          fields.values("not", text -> text).map(ImmutableSet::copyOf).orElse(ImmutableSet.of()));
     } catch (UserFileException e) {
       throw e;
     } catch (FingeringException e) {

@@ -53,8 +53,7 @@ class LessonCirclesTest {
 
   @Test
   void oneThingOfAKindThatIsLeftOutComesBackAlone() {
-    LessonCircles one =
-        LessonCircles.ALL.with("shift", false, ALL).with(TWO.name(), true, ALL);
+    LessonCircles one = LessonCircles.ALL.with("shift", false, ALL).with(TWO.name(), true, ALL);
     assertThat(one.of(ALL)).containsExactly(LOUD, TWO);
     assertThat(one.leftOut()).containsExactly(ONE.name());
   }

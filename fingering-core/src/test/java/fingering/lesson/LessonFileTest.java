@@ -115,7 +115,12 @@ class LessonFileTest {
                         .withMeasures(measures)
                         .withTempo(tempo));
     return Combinators.combine(
-            music, texts().optional(), plans(), hearings().optional(), texts().optional(), circles())
+            music,
+            texts().optional(),
+            plans(),
+            hearings().optional(),
+            texts().optional(),
+            circles())
         .as(
             (lesson, student, plans, hearing, journal, circles) ->
                 lesson

@@ -77,7 +77,8 @@ record LessonAdvice(
 
   @Override
   public PracticeNow practice(Plan plan, StoredLesson now, LocalDate today) {
-    return LessonPractice.of(named(plan), planning.scoringContext().level(), ladder(now, today), today);
+    return LessonPractice.of(
+        named(plan), planning.scoringContext().level(), ladder(now, today), today);
   }
 
   @Override

@@ -149,9 +149,7 @@ final class LessonPractice {
         ProgressSvg.drawn(journal, ladder.goal(), ProgressSvg.Size.PAGE),
         Lists.reverse(journal.entries()).stream()
             .limit(LINES)
-            .map(
-                entry ->
-                    new Line(JournalText.when(entry), JournalText.clean(entry), entry.note()))
+            .map(entry -> new Line(JournalText.when(entry), JournalText.clean(entry), entry.note()))
             .collect(ImmutableList.toImmutableList()),
         ImmutableList.copyOf(JournalText.problems(journal)),
         PracticeText.CARE);

@@ -73,8 +73,7 @@ public final class LineDrawer {
           next == layout.lines()
               ? from
               // The last measure of a line may go on in the next one.
-              : from.intersection(
-                  Range.lessThan(start(passage, layout.firstMeasure(next) + 1))));
+              : from.intersection(Range.lessThan(start(passage, layout.firstMeasure(next) + 1))));
     }
     return times.build();
   }

@@ -43,7 +43,7 @@ class CommandLineArchitectureTest {
         .layer("page")
         .definedBy("fingering.page", "fingering.page.music")
         .layer("web")
-        .definedBy("fingering.web")
+        .definedBy("fingering.web..")
         .layer("cli")
         .definedBy("fingering.cli..")
         .whereLayer("check")

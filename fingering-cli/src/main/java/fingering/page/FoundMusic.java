@@ -127,31 +127,15 @@ final class FoundMusic {
   private Content draw(Finding finding, Passage passage, PrintedPart printed) {
     int first = finding.place().measureIndex();
     int last = Math.min(finding.to().measureIndex(), first + MEASURES - 1);
-    Passage measures =
-        new Passage(
-            passage.title(),
-            passage.partId(),
-            passage.partName(),
-            passage.instrument(),
-            passage.tempi(),
-            passage.measures().stream()
-                .filter(measure -> measure.index() >= first && measure.index() <= last)
-                .collect(ImmutableList.toImmutableList()),
-            passage.moments(),
-            ImmutableList.of());
     MusicPanel panel =
-        new MusicPanel(
-            measures,
-            printed.only(first, last, Optional.empty()),
-            Lanes.NONE,
-            ring(finding, measures));
+        MusicPanel.excerpt(passage, printed, first, last, Lanes.NONE, ring(finding, passage));
     List<EngravedSystem> lines = panel.lines(WIDTH);
     drawn.addAll(lines);
     ImmutableList<FoundLine> shown =
         lines.stream()
             .map(
                 line -> {
-                  double width = line.measures().get(line.measures().size() - 1).right() + 0.4;
+                  double width = MusicPanel.right(line);
                   return new FoundLine(panel.view(line, width), Svg.number(width * SPACE));
                 })
             .collect(ImmutableList.toImmutableList());

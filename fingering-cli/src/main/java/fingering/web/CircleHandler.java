@@ -13,6 +13,9 @@ import fingering.page.live.CirclesView.Thing;
 import fingering.page.view.PlaceLink;
 import fingering.practice.Circle;
 import fingering.tables.FingeringException;
+import fingering.web.lesson.OpenLesson;
+import fingering.web.lesson.OpenLessons;
+import fingering.web.lesson.Planned;
 import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,7 +45,7 @@ final class CircleHandler implements Handler {
     Matcher address = ADDRESS.matcher(request.path());
     return address.matches() && address.group(2).equals("circles")
         ? lessons
-            .opened(address.group(1), folder)
+            .opened(address.group(1), folder::file)
             .map(open -> list(lessons.planned(open.id()).open()))
         : Optional.empty();
   }
@@ -67,7 +70,7 @@ final class CircleHandler implements Handler {
           return OpenLessons.step(now, now.lesson().withCircles(next));
         };
     return lessons
-        .opened(address.group(1), folder)
+        .opened(address.group(1), folder::file)
         .map(
             open ->
                 pages.answer(lessons.change(open.id(), revision, change), form, request.page()));

@@ -1,6 +1,9 @@
 package fingering.web;
 
 import fingering.tables.FingeringException;
+import fingering.web.folder.ScoreName;
+import fingering.web.lesson.OpenLesson;
+import fingering.web.lesson.OpenLessons;
 import java.io.IOException;
 import java.util.Optional;
 

@@ -20,6 +20,11 @@ import fingering.plan.Alternative;
 import fingering.plan.InfeasibleBriefException;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
+import fingering.web.lesson.DemandChips;
+import fingering.web.lesson.LessonEdit;
+import fingering.web.lesson.OpenLesson;
+import fingering.web.lesson.OpenLessons;
+import fingering.web.lesson.Planned;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,7 +60,7 @@ final class LessonHandler implements Handler {
     if (!address.matches()) {
       return Optional.empty();
     }
-    Optional<OpenLesson> opened = lessons.opened(address.group(1), folder);
+    Optional<OpenLesson> opened = lessons.opened(address.group(1), folder::file);
     if (opened.isEmpty()) {
       return Optional.empty();
     }
@@ -80,7 +85,7 @@ final class LessonHandler implements Handler {
     if (!address.matches() || address.group(2) == null) {
       return Optional.empty();
     }
-    Optional<OpenLesson> open = lessons.opened(address.group(1), folder);
+    Optional<OpenLesson> open = lessons.opened(address.group(1), folder::file);
     if (open.isEmpty()) {
       return Optional.empty();
     }

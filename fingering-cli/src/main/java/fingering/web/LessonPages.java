@@ -28,6 +28,11 @@ import fingering.page.music.Rings;
 import fingering.plan.Plan;
 import fingering.tables.Position;
 import fingering.tables.RomanNumeral;
+import fingering.web.lesson.DemandChips;
+import fingering.web.lesson.LessonEdit;
+import fingering.web.lesson.OpenLesson;
+import fingering.web.lesson.OpenLessons;
+import fingering.web.lesson.Planned;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -145,40 +150,36 @@ final class LessonPages {
     PageContent content = planned.advice().content();
     Lanes lanes = planned.lanes();
     return Reply.html(
-            Reply.DONE,
-            LivePage.answer(
-                new AnswerView(
-                    open.address(),
-                    open.revision(),
-                    state.remark(),
-                    content.title(),
-                    content.verdict(),
-                    content.about(),
-                    plans(open, planned),
-                    planned.plan() == content.main()
-                        ? ""
-                        : text(
-                            "plan.shown",
-                            planned.plan().name(),
-                            planned.advice().line(planned.plan())),
-                    planned.advice().remarks(planned.plan()),
-                    demands(open, planned),
-                    lanes.below().stream()
-                        .map(lane -> text("plan.below", lane.name()))
-                        .findFirst()
-                        .orElse(""),
-                    lanes.signs(),
-                    content.care(),
-                    open.saved() ? open.name() : "",
-                    !open.history().past().isEmpty(),
-                    !open.history().future().isEmpty(),
-                    before
-                        .map(old -> changes(old.plan(), planned.plan()))
-                        .orElse(ImmutableList.of()),
-                    locked(open, planned),
-                    before.isEmpty(),
-                    now.size() < changed.size(),
-                    ImmutableList.copyOf(now))))
+        Reply.DONE,
+        LivePage.answer(
+            new AnswerView(
+                open.address(),
+                open.revision(),
+                state.remark(),
+                content.title(),
+                content.verdict(),
+                content.about(),
+                plans(open, planned),
+                planned.chosen().isEmpty() || planned.plan().sameFingering(content.main())
+                    ? ""
+                    : text(
+                        "plan.shown", planned.plan().name(), planned.advice().line(planned.plan())),
+                planned.advice().remarks(planned.plan()),
+                demands(open, planned),
+                lanes.below().stream()
+                    .map(lane -> text("plan.below", lane.name()))
+                    .findFirst()
+                    .orElse(""),
+                lanes.signs(),
+                content.care(),
+                open.saved() ? open.name() : "",
+                !open.history().past().isEmpty(),
+                !open.history().future().isEmpty(),
+                before.map(old -> changes(old.plan(), planned.plan())).orElse(ImmutableList.of()),
+                locked(open, planned),
+                before.isEmpty(),
+                now.size() < changed.size(),
+                ImmutableList.copyOf(now))))
         .with("HX-Trigger", REPLANNED);
   }
 
@@ -240,7 +241,7 @@ final class LessonPages {
 
   /** The moments at which two plans of the same music differ. */
   private static ImmutableList<Integer> changes(Plan before, Plan now) {
-    if (before == now || before.notes().size() != now.notes().size()) {
+    if (before.notes().size() != now.notes().size()) {
       return ImmutableList.of();
     }
     return IntStream.range(0, now.notes().size())

@@ -6,6 +6,10 @@ import com.google.common.collect.ImmutableList;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import fingering.tables.FingeringException;
+import fingering.web.folder.StudentsFolder;
+import fingering.web.lesson.Adviser;
+import fingering.web.lesson.LessonKeeper;
+import fingering.web.lesson.OpenLessons;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.InetAddress;
@@ -44,6 +48,7 @@ public final class LocalServer implements AutoCloseable {
     Frames frames = new Frames(gate);
     TeachersFolder teachers = new TeachersFolder(folder, secrets);
     LessonPages pages = new LessonPages(frames);
+    StudentsFolder students = new StudentsFolder(folder, name -> secrets.sign("student", name));
     routes =
         new Routes(
             gate,
@@ -52,6 +57,8 @@ public final class LocalServer implements AutoCloseable {
             ImmutableList.of(
                 new ResourceHandler(),
                 new HomeHandler(frames, teachers),
+                new StudentsHandler(frames, students, clock),
+                new BesideHandler(frames, students, lessons, adviser),
                 new DropHandler(dropped, lessons),
                 new PracticeHandler(teachers, lessons, frames, clock),
                 new SheetHandler(teachers, lessons, secrets, clock),

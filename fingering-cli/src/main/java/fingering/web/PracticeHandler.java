@@ -15,6 +15,10 @@ import fingering.page.live.PracticeNow;
 import fingering.page.live.PracticeView;
 import fingering.practice.JournalEntry;
 import fingering.tables.FingeringException;
+import fingering.web.lesson.LessonJournal;
+import fingering.web.lesson.OpenLesson;
+import fingering.web.lesson.OpenLessons;
+import fingering.web.lesson.Planned;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -55,7 +59,7 @@ final class PracticeHandler implements Handler {
     Matcher address = ADDRESS.matcher(request.path());
     return address.matches()
         ? lessons
-            .opened(address.group(1), folder)
+            .opened(address.group(1), folder::file)
             .flatMap(
                 open ->
                     switch (address.group(2)) {
@@ -72,7 +76,7 @@ final class PracticeHandler implements Handler {
     if (!address.matches()) {
       return Optional.empty();
     }
-    Optional<OpenLesson> open = lessons.opened(address.group(1), folder);
+    Optional<OpenLesson> open = lessons.opened(address.group(1), folder::file);
     if (open.isEmpty()) {
       return Optional.empty();
     }

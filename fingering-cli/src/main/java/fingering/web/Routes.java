@@ -5,6 +5,8 @@ import static fingering.page.view.PageText.text;
 import com.google.common.collect.ImmutableList;
 import fingering.page.LivePage;
 import fingering.tables.FingeringException;
+import fingering.web.lesson.OpenLesson;
+import fingering.web.lesson.OpenLessons;
 import java.io.IOException;
 import java.util.Locale;
 import java.util.Optional;

@@ -14,6 +14,10 @@ import fingering.plan.marks.MarkedCopy;
 import fingering.plan.marks.MarkedCopy.Extent;
 import fingering.plan.marks.StringSigns;
 import fingering.tables.FingeringException;
+import fingering.web.lesson.LessonKeeper;
+import fingering.web.lesson.OpenLesson;
+import fingering.web.lesson.OpenLessons;
+import fingering.web.lesson.Planned;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -58,7 +62,7 @@ final class SheetHandler implements Handler {
     Matcher address = ADDRESS.matcher(request.path());
     return address.matches()
         ? lessons
-            .opened(address.group(1), folder)
+            .opened(address.group(1), folder::file)
             .map(
                 open ->
                     address.group(2).equals("part")
@@ -74,7 +78,7 @@ final class SheetHandler implements Handler {
       return Optional.empty();
     }
     Map<String, String> form = request.form();
-    return lessons.opened(address.group(1), folder).map(open -> save(open.id(), form));
+    return lessons.opened(address.group(1), folder::file).map(open -> save(open.id(), form));
   }
 
   /** The handout of the plan that is shown, with leave for its own style and no other. */

@@ -7,6 +7,8 @@ import fingering.files.FileProblem;
 import fingering.lesson.LessonFolder;
 import fingering.lesson.StoredLesson;
 import fingering.tables.FingeringException;
+import fingering.web.folder.Inside;
+import fingering.web.folder.ScoreName;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -72,7 +74,7 @@ final class TeachersFolder {
       if (!lesson && !ScoreName.of(name).readable()) {
         continue;
       }
-      if (inside(file)) {
+      if (Inside.folder(folder, file)) {
         entries.add(new Entry(secrets.sign(FILES, name), name, lesson));
       } else {
         problems.add(text("home.link", name));
@@ -98,14 +100,5 @@ final class TeachersFolder {
         .filter(entry -> Secrets.same(entry.id(), id))
         .map(entry -> folder.resolve(entry.name()))
         .findFirst();
-  }
-
-  /** Whether a file is in the folder wherever links lead. */
-  private boolean inside(Path file) {
-    try {
-      return file.toRealPath().startsWith(folder.toRealPath());
-    } catch (IOException e) {
-      return false;
-    }
   }
 }

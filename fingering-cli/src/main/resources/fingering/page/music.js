@@ -151,6 +151,7 @@
 
   const showNote = () => {
     if (moment === null) {
+      htmx.trigger("#note", "htmx:abort");
       byId("note").replaceChildren();
       return;
     }

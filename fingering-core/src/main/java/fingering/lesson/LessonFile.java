@@ -9,6 +9,7 @@ import fingering.music.Tempo;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
+import fingering.userfile.FileUpdate;
 import fingering.userfile.KnownKeys;
 import fingering.userfile.UserFields;
 import fingering.userfile.UserFileException;
@@ -83,21 +84,13 @@ public final class LessonFile {
   }
 
   /**
-   * The text of a lesson after a change.
-   *
-   * @param text the whole text
-   * @param lostRemarks the remarks of the earlier text that are not in the new one
-   */
-  public record Update(String text, ImmutableList<String> lostRemarks) {}
-
-  /**
    * Changes the text of a lesson. What does not change stays as it was written, with its remarks.
    *
    * @param before the text of the lesson before the change
    * @throws UserFileException if that text is not a lesson
    */
-  public static Update update(String before, Lesson lesson) {
-    return LessonEdit.of(before, lesson);
+  public static FileUpdate update(String before, Lesson lesson) {
+    return FileUpdate.of(before, lesson, text -> parse("the lesson", text), LessonText::keys);
   }
 
   private static ImmutableList<LessonPlan> plans(ImmutableList<UserFields> all) {

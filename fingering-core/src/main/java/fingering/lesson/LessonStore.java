@@ -1,20 +1,9 @@
 package fingering.lesson;
 
 import com.google.common.collect.ImmutableList;
-import fingering.files.FileProblem;
-import fingering.lesson.LessonFile.Update;
-import fingering.musicxml.file.ScoreFile;
 import fingering.tables.FingeringException;
-import fingering.userfile.SmallFile;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
+import fingering.userfile.UserFileStore;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -24,6 +13,14 @@ import java.util.Optional;
  * program ends.
  */
 public final class LessonStore {
+  private static final UserFileStore<Lesson> STORE =
+      new UserFileStore<>(
+          "a lesson",
+          "remove some of its plans",
+          LessonFile::parse,
+          LessonFile::text,
+          LessonFile::update);
+
   private LessonStore() {}
 
   /**
@@ -42,20 +39,7 @@ public final class LessonStore {
    * @throws FingeringException if it is another file; the message is one sentence
    */
   public static void check(Path file) {
-    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-      existing(file);
-    }
-  }
-
-  private static StoredLesson existing(Path file) {
-    try {
-      return StoredLesson.read(file);
-    } catch (FingeringException e) {
-      throw new FingeringException(
-          "%s is not a lesson, or has a mistake, and is not replaced: choose another name, or correct it. (%s)"
-              .formatted(file, e.getMessage()),
-          e);
-    }
+    STORE.check(file);
   }
 
   /**
@@ -71,83 +55,8 @@ public final class LessonStore {
    */
   public static Saved save(
       Path file, Lesson lesson, Optional<StoredLesson> before, LocalDate today) {
-    try {
-      if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-        String text = LessonFile.text(lesson);
-        checkSize(file, text);
-        write(file.toAbsolutePath(), text, false);
-        return new Saved(
-            new StoredLesson(file, lesson, text), Optional.empty(), ImmutableList.of());
-      }
-      StoredLesson old = existing(file);
-      if (before.isPresent() && !before.get().text().equals(old.text())) {
-        throw new FingeringException(
-            "%s has changed since it was read, and was not saved: run the command again."
-                .formatted(file));
-      }
-      Update update = LessonFile.update(old.text(), lesson);
-      if (update.text().equals(old.text())) {
-        return new Saved(old, Optional.empty(), ImmutableList.of());
-      }
-      checkSize(file, update.text());
-      Optional<Path> copy = keep(file, old.text(), today);
-      // A link to the lesson stays a link.
-      write(file.toRealPath(), update.text(), true);
-      return new Saved(new StoredLesson(file, lesson, update.text()), copy, update.lostRemarks());
-    } catch (FileAlreadyExistsException e) {
-      throw new FingeringException(
-          "%s was made by another program meanwhile: run the command again.".formatted(file), e);
-    } catch (IOException e) {
-      throw new FingeringException(FileProblem.writing(file, e), e);
-    }
-  }
-
-  private static void checkSize(Path file, String text) {
-    if (text.getBytes(StandardCharsets.UTF_8).length > SmallFile.MAX_KIB * 1024) {
-      throw new FingeringException(
-          "%s would be larger than %d KiB, and was not saved: remove some of its plans."
-              .formatted(file, SmallFile.MAX_KIB));
-    }
-  }
-
-  /** Keeps the text before the first change of a day. */
-  private static Optional<Path> keep(Path file, String text, LocalDate today) throws IOException {
-    Path copy = file.resolveSibling(file.getFileName() + "." + today + "~");
-    if (Files.exists(copy, LinkOption.NOFOLLOW_LINKS)) {
-      return Optional.empty();
-    }
-    try {
-      write(copy.toAbsolutePath(), text, false);
-      return Optional.of(copy);
-    } catch (FileAlreadyExistsException e) {
-      return Optional.empty();
-    }
-  }
-
-  private static void write(Path target, String text, boolean replace) throws IOException {
-    Path part = ScoreFile.temporarySibling(target);
-    try {
-      Files.writeString(part, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-      if (!replace) {
-        // Fails if another program has made the file meanwhile.
-        Files.move(part, target);
-        return;
-      }
-      keepPermissions(target, part);
-      try {
-        Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-      } catch (AtomicMoveNotSupportedException e) {
-        Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
-      }
-    } finally {
-      Files.deleteIfExists(part);
-    }
-  }
-
-  /** A file that only its owner reads stays so. */
-  private static void keepPermissions(Path from, Path to) throws IOException {
-    if (Files.getFileStore(from).supportsFileAttributeView("posix")) {
-      Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
-    }
+    UserFileStore.Saved saved = STORE.save(file, lesson, before.map(StoredLesson::text), today);
+    return new Saved(
+        new StoredLesson(file, lesson, saved.text()), saved.copy(), saved.lostRemarks());
   }
 }

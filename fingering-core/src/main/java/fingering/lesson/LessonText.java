@@ -5,23 +5,15 @@ import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.Multimaps;
 import fingering.music.Tempo;
 import fingering.tables.Instrument;
+import fingering.userfile.UserText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Writes lessons as YAML. */
 final class LessonText {
-  /** Texts that need no quotes, on a line of their own and in lists. */
-  private static final Pattern PLAIN =
-      Pattern.compile(
-          "(?:\\.{1,2}/)*[\\p{L}\\p{N}](?:[\\p{L}\\p{N} ._/=@½()+-]*[\\p{L}\\p{N}._/=@½()+-])?");
-
-  /** A word that YAML reads as no value. */
-  private static final String NOTHING = "null";
-
   private LessonText() {}
 
   static String of(Lesson lesson) {
@@ -60,7 +52,7 @@ final class LessonText {
   }
 
   private static String line(String key, String value) {
-    return key + ": " + quoted(value) + "\n";
+    return key + ": " + UserText.value(value) + "\n";
   }
 
   private static String mark(Tempo tempo) {
@@ -68,7 +60,8 @@ final class LessonText {
   }
 
   private static String plan(LessonPlan plan) {
-    StringBuilder text = new StringBuilder("  - name: ").append(quoted(plan.name())).append('\n');
+    StringBuilder text =
+        new StringBuilder("  - name: ").append(UserText.value(plan.name())).append('\n');
     plan.choose().ifPresent(choice -> text.append("    choose: ").append(choice).append('\n'));
     for (Map.Entry<String, List<String>> demands : Multimaps.asMap(plan.demands()).entrySet()) {
       text.append("    ").append(demands.getKey()).append(": ").append(values(demands.getValue()));
@@ -78,14 +71,14 @@ final class LessonText {
 
   private static String values(List<String> values) {
     return (values.size() == 1
-            ? quoted(values.get(0))
-            : values.stream().map(LessonText::quoted).collect(Collectors.joining(", ", "[", "]")))
+            ? UserText.value(values.get(0))
+            : values.stream().map(UserText::value).collect(Collectors.joining(", ", "[", "]")))
         + "\n";
   }
 
   private static String hearing(Hearing hearing) {
     List<String> parts = new ArrayList<>();
-    hearing.date().ifPresent(date -> parts.add("date: " + quoted(date.toString())));
+    hearing.date().ifPresent(date -> parts.add("date: " + UserText.value(date.toString())));
     hearing.tempo().ifPresent(tempo -> parts.add("tempo: " + mark(tempo)));
     return ImmutableList.copyOf(parts).stream()
         .collect(Collectors.joining(", ", "hearing: {", "}\n"));
@@ -100,26 +93,5 @@ final class LessonText {
       parts.add("not: " + values(ImmutableList.copyOf(circles.leftOut())).strip());
     }
     return "circles: {" + String.join(", ", parts) + "}\n";
-  }
-
-  /** A text as a value of YAML. */
-  private static String quoted(String text) {
-    if (PLAIN.matcher(text).matches() && !text.equalsIgnoreCase(NOTHING)) {
-      return text;
-    }
-    StringBuilder quoted = new StringBuilder("\"");
-    text.codePoints().forEach(character -> append(quoted, character));
-    return quoted.append('"').toString();
-  }
-
-  private static void append(StringBuilder text, int character) {
-    if (character == '"' || character == '\\') {
-      text.append('\\').appendCodePoint(character);
-    } else if ((character >= ' ' && character <= '~') || Character.isLetterOrDigit(character)) {
-      text.appendCodePoint(character);
-    } else {
-      text.append(
-          character <= 0xFFFF ? "\\u%04X".formatted(character) : "\\U%08X".formatted(character));
-    }
   }
 }

@@ -52,7 +52,7 @@ public record Player(
    *     line
    */
   public static Player parse(String name, String text) {
-    return PlayerFile.read(name, text);
+    return PlayerFile.parse(name, text);
   }
 
   /** This player with only these positions learned. */

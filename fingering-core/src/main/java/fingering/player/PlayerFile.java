@@ -10,16 +10,18 @@ import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import fingering.tables.NearWord;
 import fingering.tables.Position;
+import fingering.userfile.FileUpdate;
 import fingering.userfile.KnownKeys;
 import fingering.userfile.UserFields;
+import fingering.userfile.UserFileException;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** Reads a player file. */
-final class PlayerFile {
+/** The text of a player file, in YAML. */
+public final class PlayerFile {
   private static final KnownKeys KEYS =
       KnownKeys.of(
           "a player file",
@@ -32,12 +34,20 @@ final class PlayerFile {
           "extensions: [fourth forward]",
           "shifts: [open string, rest]");
 
+  private static final String FILE = "the player file";
   private static final Splitter RANGE = Splitter.on('-').trimResults();
   private static final Pattern SPACES = Pattern.compile("\\s+");
 
   private PlayerFile() {}
 
-  static Player read(String name, String text) {
+  /**
+   * Reads a player file.
+   *
+   * @param name the name of the file, for messages
+   * @throws UserFileException if the text is not a player file; the message is one sentence with
+   *     file and line
+   */
+  public static Player parse(String name, String text) {
     UserFields fields = UserFields.parse(name, text, KEYS);
     Optional<Instrument> instrument = fields.value("instrument", Instruments.standard()::named);
     return new Player(
@@ -61,6 +71,38 @@ final class PlayerFile {
                 "shifts",
                 word("shift", ImmutableList.copyOf(ShiftKind.values()), ShiftKind::word, "none"))
             .map(ImmutableSet::copyOf));
+  }
+
+  /**
+   * Writes a player as text that {@link #parse} reads back.
+   *
+   * @throws FingeringException if a player file cannot say it: nothing is known about the player,
+   *     no position or no finger pattern is learned, the hand is one that has no word, or a
+   *     component does not suit the instrument
+   */
+  public static String text(Player player) {
+    return readBack(player, String.join("", PlayerText.keys(player).values().asList()));
+  }
+
+  /**
+   * Changes the text of a player file. What does not change stays as it was written, with its
+   * remarks.
+   *
+   * @param before the text before the change
+   * @throws UserFileException if that text is not a player file
+   * @throws FingeringException as {@link #text} does
+   */
+  public static FileUpdate update(String before, Player player) {
+    FileUpdate update = FileUpdate.of(before, player, text -> parse(FILE, text), PlayerText::keys);
+    readBack(player, update.text());
+    return update;
+  }
+
+  private static String readBack(Player player, String text) {
+    if (!parse(FILE, text).equals(player)) {
+      throw new FingeringException("a player file cannot say everything about this player");
+    }
+    return text;
   }
 
   private static String checked(String size, Optional<Instrument> instrument) {

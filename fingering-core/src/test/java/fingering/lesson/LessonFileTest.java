@@ -7,10 +7,10 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableSet;
 import fingering.demand.DemandParser;
-import fingering.lesson.LessonFile.Update;
 import fingering.music.Tempo;
 import fingering.tables.FingeringException;
 import fingering.tables.Instruments;
+import fingering.userfile.FileUpdate;
 import fingering.userfile.UserFileException;
 import fingering.userfile.UserText;
 import java.math.BigDecimal;
@@ -87,7 +87,7 @@ class LessonFileTest {
       @ForAll("lessons") Lesson before, @ForAll("lessons") Lesson after) {
     String text = "# remark\n" + LessonFile.text(before);
 
-    Update update = LessonFile.update(text, after);
+    FileUpdate update = LessonFile.update(text, after);
 
     assertThat(LessonFile.parse("my.yaml", update.text())).isEqualTo(after);
     assertThat(update.text()).startsWith("# remark\n");
@@ -207,7 +207,7 @@ class LessonFileTest {
             .withVoice(Optional.of("1"))
             .withJournal(Optional.empty());
 
-    Update update = LessonFile.update(MILL, changed);
+    FileUpdate update = LessonFile.update(MILL, changed);
 
     assertThat(update.lostRemarks()).isEmpty();
     assertThat(update.text())
@@ -223,7 +223,7 @@ class LessonFileTest {
         LessonFile.parse("mill.yaml", MILL)
             .choosing(new LessonPlan("low", Optional.of("first"), ImmutableListMultimap.of()));
 
-    Update update = LessonFile.update(MILL, changed);
+    FileUpdate update = LessonFile.update(MILL, changed);
 
     assertThat(update.lostRemarks()).containsExactly("# the chosen one first");
     assertThat(update.text()).contains("# two plans\nplans:\n  - name: low\n    choose: first\n");

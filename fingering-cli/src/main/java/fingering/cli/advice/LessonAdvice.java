@@ -22,7 +22,7 @@ import fingering.plan.Plan;
 import fingering.plan.marks.MarkedCopy;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
-import fingering.web.Advice;
+import fingering.web.lesson.Advice;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;

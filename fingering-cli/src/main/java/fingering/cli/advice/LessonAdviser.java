@@ -8,8 +8,8 @@ import fingering.lesson.StoredLesson;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.Score;
 import fingering.search.Cancellation;
-import fingering.web.Advice;
-import fingering.web.Adviser;
+import fingering.web.lesson.Advice;
+import fingering.web.lesson.Adviser;
 
 /** Makes the plans of the local page as 'compare --lesson' does. */
 public final class LessonAdviser implements Adviser {

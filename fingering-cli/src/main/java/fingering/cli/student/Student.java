@@ -6,10 +6,10 @@ import fingering.musicxml.SelectionException;
 import fingering.musicxml.reading.PartInfo;
 import fingering.player.FingerPattern;
 import fingering.player.Player;
+import fingering.player.StoredPlayer;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
-import fingering.userfile.SmallFile;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
@@ -28,8 +28,7 @@ public record Student(String file, Player player) {
    * @throws FingeringException if it cannot be read; the message is one sentence
    */
   public static Student read(Path file) {
-    String text = SmallFile.text(file, "a player file");
-    return new Student(file.toString(), Player.parse(file.toString(), text));
+    return new Student(file.toString(), StoredPlayer.read(file).player());
   }
 
   /** The name of the student: that of the file, {@code Imke} for {@code students/imke.yaml}. */

@@ -28,13 +28,13 @@ public record NoteView(
    * @param price what it costs more, in words
    * @param rest what else changes, in words
    * @param points the points that the whole plan costs more
-   * @param now whether the plan plays it so
+   * @param chosen whether the plan plays it so
    */
   public record Way(
-      String fix, String fingering, String price, String rest, String points, boolean now) {}
+      String fix, String fingering, String price, String rest, String points, boolean chosen) {}
 
   /** The fingering that the plan has now, as it is sent. */
-  public String now() {
-    return ways.stream().filter(Way::now).map(Way::fix).findFirst().orElse("");
+  public String chosenWay() {
+    return ways.stream().filter(Way::chosen).map(Way::fix).findFirst().orElse("");
   }
 }

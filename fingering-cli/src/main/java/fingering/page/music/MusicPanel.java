@@ -83,6 +83,39 @@ public final class MusicPanel {
     this.passage = passage;
   }
 
+  /**
+   * Some measures of a part.
+   *
+   * @param first the index of the first measure
+   * @param last the index of the last one
+   */
+  public static MusicPanel excerpt(
+      Passage passage,
+      PrintedPart printed,
+      int first,
+      int last,
+      Lanes lanes,
+      List<Circled> circles) {
+    Passage measures =
+        new Passage(
+            passage.title(),
+            passage.partId(),
+            passage.partName(),
+            passage.instrument(),
+            passage.tempi(),
+            passage.measures().stream()
+                .filter(measure -> measure.index() >= first && measure.index() <= last)
+                .collect(ImmutableList.toImmutableList()),
+            passage.moments(),
+            ImmutableList.of());
+    return new MusicPanel(measures, printed.only(first, last, Optional.empty()), lanes, circles);
+  }
+
+  /** The right edge of the music of a line, which may be shorter than the line. */
+  public static double right(EngravedSystem line) {
+    return line.measures().get(line.measures().size() - 1).right() + AROUND;
+  }
+
   /** An exercise with its fingers; empty if it cannot be read back as music. */
   public static Optional<MusicPanel> of(SpotExercise exercise) {
     try {
@@ -133,7 +166,7 @@ public final class MusicPanel {
   }
 
   /** The moment at which each note begins. */
-  private static Map<NoteAddress, Integer> moments(Passage passage) {
+  static Map<NoteAddress, Integer> moments(Passage passage) {
     Map<NoteAddress, Integer> moments = new HashMap<>();
     for (int m = 0; m < passage.moments().size(); m++) {
       for (Note note : passage.moments().get(m).starting()) {

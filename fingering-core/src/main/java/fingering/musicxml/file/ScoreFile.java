@@ -3,6 +3,7 @@ package fingering.musicxml.file;
 import com.google.common.collect.ImmutableList;
 import com.google.common.io.ByteSource;
 import fingering.files.FileProblem;
+import fingering.files.TextFiles;
 import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.UnwritableScoreException;
 import fingering.musicxml.file.MxlContainer.Root;
@@ -15,7 +16,6 @@ import java.io.OutputStream;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -24,7 +24,6 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.function.Predicate;
 
 /**
@@ -270,11 +269,7 @@ public final class ScoreFile {
    * name, some hundred bytes, until the program ends.
    */
   public static Path temporarySibling(Path target) {
-    Path temporary = target.resolveSibling("." + UUID.randomUUID() + ".part");
-    if (temporary.getFileSystem().equals(FileSystems.getDefault())) {
-      temporary.toFile().deleteOnExit();
-    }
-    return temporary;
+    return TextFiles.temporarySibling(target);
   }
 
   private void writeArchive(byte[] score, OutputStream out, Path target) throws IOException {

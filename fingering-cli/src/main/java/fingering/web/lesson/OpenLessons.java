@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.lesson;
 
 import static fingering.page.view.PageText.text;
 
@@ -12,6 +12,7 @@ import fingering.musicxml.reading.ScoreReader;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
 import fingering.userfile.SmallFile;
+import fingering.web.folder.ScoreName;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -21,12 +22,13 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.locks.Lock;
+import java.util.function.Function;
 
 /**
  * The lessons that are open, the ones used last. What is newer on disk wins over what is remembered
  * here. Thread-safe: the changes of one lesson are made one after another.
  */
-final class OpenLessons {
+public final class OpenLessons {
   /** More are forgotten, the one not used for longest first; they are saved already. */
   private static final int MOST = 12;
 
@@ -43,7 +45,7 @@ final class OpenLessons {
   /** The last request for other music, by the id of its lesson. It overtakes earlier ones. */
   private final Map<String, Object> latest = new ConcurrentHashMap<>();
 
-  OpenLessons(Adviser adviser, LessonKeeper keeper) {
+  public OpenLessons(Adviser adviser, LessonKeeper keeper) {
     this.adviser = adviser;
     this.keeper = keeper;
   }
@@ -54,10 +56,10 @@ final class OpenLessons {
    * @param open the state
    * @param remark a sentence; empty if all went as asked
    */
-  record State(OpenLesson open, String remark) {}
+  public record State(OpenLesson open, String remark) {}
 
   /** What a change makes of a lesson. */
-  interface Change {
+  public interface Change {
     /**
      * The lesson and its history after the change.
      *
@@ -67,7 +69,7 @@ final class OpenLessons {
   }
 
   /** A lesson and its history. */
-  record Next(Lesson lesson, History history) {}
+  public record Next(Lesson lesson, History history) {}
 
   /**
    * Opens a score or lesson.
@@ -77,7 +79,7 @@ final class OpenLessons {
    * @param dropped whether the file is only lent, and must be copied before it is used in a lesson
    * @throws FingeringException if it cannot be read; the message is one sentence
    */
-  OpenLesson open(String id, Path file, String name, boolean dropped) {
+  public OpenLesson open(String id, Path file, String name, boolean dropped) {
     try {
       StoredLesson lesson = lesson(file);
       FileStamp stamp = FileStamp.of(lesson.scoreFile());
@@ -138,17 +140,21 @@ final class OpenLessons {
     return new StoredLesson(stored.file(), lesson.withPart(part), stored.text());
   }
 
-  synchronized Optional<OpenLesson> get(String id) {
+  public synchronized Optional<OpenLesson> get(String id) {
     return Optional.ofNullable(open.get(id));
   }
 
-  /** An open lesson, or one of a folder that is opened now; empty if there is none of that id. */
-  Optional<OpenLesson> opened(String id, TeachersFolder folder) {
+  /**
+   * An open lesson, or one that is opened now; empty if there is none of that id.
+   *
+   * @param files the files of the teacher by their ids
+   */
+  public Optional<OpenLesson> opened(String id, Function<String, Optional<Path>> files) {
     return get(id)
         .or(
             () ->
-                folder
-                    .file(id)
+                files
+                    .apply(id)
                     .map(
                         file ->
                             in(file)
@@ -159,7 +165,7 @@ final class OpenLessons {
   }
 
   /** The open lesson that is saved in a file; empty if it is not open. */
-  synchronized Optional<OpenLesson> in(Path file) {
+  public synchronized Optional<OpenLesson> in(Path file) {
     return open.values().stream()
         .filter(lesson -> lesson.saved() && lesson.stored().file().equals(file))
         .findFirst();
@@ -177,7 +183,7 @@ final class OpenLessons {
    *
    * @throws FingeringException if there is no plan; the message is one sentence
    */
-  State planned(String id) {
+  public State planned(String id) {
     return locked(
         id,
         Cancellation.NEVER,
@@ -197,7 +203,7 @@ final class OpenLessons {
    * @throws FingeringException if the change is not possible; the message is one sentence, and the
    *     lesson stays as it was
    */
-  State change(String id, int revision, Change change) {
+  public State change(String id, int revision, Change change) {
     return change(id, revision, change, Cancellation.NEVER);
   }
 
@@ -209,7 +215,7 @@ final class OpenLessons {
    * @throws FingeringException if the change is not possible; the message is one sentence, and the
    *     lesson stays as it was
    */
-  State choose(String id, int revision, Change change) {
+  public State choose(String id, int revision, Change change) {
     Object request = new Object();
     latest.put(id, request);
     try {
@@ -253,7 +259,7 @@ final class OpenLessons {
    *
    * @throws FingeringException if it cannot be saved; the message is one sentence
    */
-  OpenLesson kept(String id) {
+  public OpenLesson kept(String id) {
     State now = planned(id);
     if (now.open().saved()) {
       return now.open();
@@ -273,13 +279,13 @@ final class OpenLessons {
   }
 
   /** A change that can be undone. */
-  static Next step(OpenLesson now, Lesson lesson) {
+  public static Next step(OpenLesson now, Lesson lesson) {
     return new Next(
         lesson, lesson.equals(now.lesson()) ? now.history() : now.history().after(now.lesson()));
   }
 
   /** The lesson before its last change. */
-  static Next undone(OpenLesson now) {
+  public static Next undone(OpenLesson now) {
     List<Lesson> past = now.history().past();
     return past.isEmpty()
         ? new Next(now.lesson(), now.history())
@@ -287,7 +293,7 @@ final class OpenLessons {
   }
 
   /** The lesson after the change that was undone last. */
-  static Next redone(OpenLesson now) {
+  public static Next redone(OpenLesson now) {
     List<Lesson> future = now.history().future();
     return future.isEmpty()
         ? new Next(now.lesson(), now.history())

@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.lesson;
 
 import static fingering.page.view.PageText.text;
 
@@ -22,7 +22,7 @@ import java.util.stream.IntStream;
  * Saves open lessons in their files. A score that was dropped on the page is copied into the
  * teacher's folder when its lesson is saved first. No file is replaced but a lesson by itself.
  */
-final class LessonKeeper {
+public final class LessonKeeper {
   /** More files of one name are a mistake. */
   private static final int MOST = 1000;
 
@@ -35,7 +35,7 @@ final class LessonKeeper {
    * @param folder the teacher's folder; it is made when it is needed
    * @param clock the time, for the copies of lessons that are kept once a day
    */
-  LessonKeeper(Path folder, Clock clock) {
+  public LessonKeeper(Path folder, Clock clock) {
     this.folder = folder;
     this.clock = clock;
   }
@@ -47,7 +47,7 @@ final class LessonKeeper {
    * @param before the lesson as it was read from its file or saved last
    * @throws FingeringException if it cannot be saved; the message is one sentence
    */
-  OpenLesson save(OpenLesson open, StoredLesson before) {
+  public OpenLesson save(OpenLesson open, StoredLesson before) {
     LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault());
     if (open.saved()) {
       StoredLesson saved =
@@ -106,7 +106,7 @@ final class LessonKeeper {
    *
    * @throws FingeringException if none of them fits
    */
-  static Path first(Path wanted, Predicate<Path> fits) {
+  public static Path first(Path wanted, Predicate<Path> fits) {
     return IntStream.range(1, MOST)
         .mapToObj(i -> numbered(wanted, i))
         .filter(fits)

@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.folder;
 
 import static fingering.page.view.PageText.text;
 
@@ -6,7 +6,7 @@ import com.google.common.collect.ImmutableSet;
 import java.util.Locale;
 
 /** What the name of a file says about its content. */
-enum ScoreName {
+public enum ScoreName {
   SCORE("musicxml", "xml", "mxl", "abc"),
   LESSON("yaml", "yml"),
   PDF("pdf"),
@@ -20,7 +20,8 @@ enum ScoreName {
     this.endings = ImmutableSet.copyOf(endings);
   }
 
-  static ScoreName of(String name) {
+  /** The kind of a name. */
+  public static ScoreName of(String name) {
     String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
     for (ScoreName kind : values()) {
       if (kind.endings.contains(ending)) {
@@ -31,12 +32,12 @@ enum ScoreName {
   }
 
   /** Whether scores have such names. */
-  boolean readable() {
+  public boolean readable() {
     return this == SCORE;
   }
 
   /** What to do with a file that is no score, in one sentence. */
-  String advice() {
+  public String advice() {
     return switch (this) {
       case PDF -> text("wrong.pdf");
       case PICTURE -> text("wrong.picture");

@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.lesson;
 
 import static fingering.page.view.PageText.text;
 
@@ -30,7 +30,7 @@ import java.util.stream.Stream;
  * @param passage its music
  * @param shown the plan that the page shows
  */
-record LessonEdit(Lesson lesson, Passage passage, Plan shown) {
+public record LessonEdit(Lesson lesson, Passage passage, Plan shown) {
   private static final String FIX = "fix";
 
   /** More than three decimals of a beat are needed by no rhythm. */
@@ -64,12 +64,12 @@ record LessonEdit(Lesson lesson, Passage passage, Plan shown) {
   }
 
   /** The lesson with a demand on its chosen plan. */
-  Lesson demanding(String key, String value) {
+  public Lesson demanding(String key, String value) {
     return tidy().choosing(own().with(ImmutableListMultimap.of(key, value)));
   }
 
   /** The lesson without a demand on its chosen plan. */
-  Lesson dropping(String key, String value) {
+  public Lesson dropping(String key, String value) {
     return lesson.choosing(base().without((k, v) -> k.equals(key) && v.equals(value)));
   }
 
@@ -79,7 +79,7 @@ record LessonEdit(Lesson lesson, Passage passage, Plan shown) {
    * @param moment the index of the moment in the passage
    * @param ways the fingering of each note: {@code II/4@3}
    */
-  Lesson fixing(int moment, List<String> ways) {
+  public Lesson fixing(int moment, List<String> ways) {
     if (moment < 0 || moment >= passage.moments().size()) {
       throw new FingeringException(text("note.none"));
     }
@@ -91,12 +91,12 @@ record LessonEdit(Lesson lesson, Passage passage, Plan shown) {
   }
 
   /** The lesson in which the fingering of a note is free again. */
-  Lesson freeing(int moment) {
+  public Lesson freeing(int moment) {
     return lesson.choosing(base().without((key, value) -> isFix(key, value, moment)));
   }
 
   /** The lesson without demands on notes and measures that lie within some measures. */
-  Lesson freeing(int first, int last) {
+  public Lesson freeing(int first, int last) {
     return lesson.choosing(base().without((key, value) -> within(key, value, first, last)));
   }
 
@@ -127,7 +127,7 @@ record LessonEdit(Lesson lesson, Passage passage, Plan shown) {
   }
 
   /** The moment that a demand fixes; empty if the passage does not have it. */
-  static OptionalInt fixed(Passage passage, String value) {
+  public static OptionalInt fixed(Passage passage, String value) {
     try {
       return OptionalInt.of(
           MeasureBeat.parse(value.substring(0, value.indexOf('='))).indexIn(passage));
@@ -140,7 +140,7 @@ record LessonEdit(Lesson lesson, Passage passage, Plan shown) {
    * The measure and beat by which a lesson names a moment; empty if they name another one: a grace
    * note, or a note in the second of two measures with one number.
    */
-  static Optional<String> beat(Passage passage, int moment) {
+  public static Optional<String> beat(Passage passage, int moment) {
     Place place = passage.moments().get(moment).place();
     BigDecimal beat =
         new BigDecimal(place.beat().doubleValue(), MathContext.DECIMAL64)
@@ -165,7 +165,7 @@ record LessonEdit(Lesson lesson, Passage passage, Plan shown) {
    *
    * @throws FingeringException if their numbers name other measures
    */
-  static String span(Passage passage, int first, int last) {
+  public static String span(Passage passage, int first, int last) {
     String from = number(passage, first);
     String to = number(passage, last);
     String span = from.equals(to) ? from : from + "-" + to;
@@ -192,7 +192,7 @@ record LessonEdit(Lesson lesson, Passage passage, Plan shown) {
    *
    * @param name the name of a plan of the lesson, or the word for a usual plan
    */
-  Lesson choosing(String name) {
+  public Lesson choosing(String name) {
     Optional<LessonPlan> own =
         lesson.plans().stream().filter(plan -> plan.name().equals(name)).findFirst();
     if (own.isPresent()) {

@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.lesson;
 
 import fingering.lesson.StoredLesson;
 import fingering.musicxml.file.ScoreFile;

@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.lesson;
 
 import fingering.lesson.Lesson;
 import fingering.lesson.StoredLesson;
@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param tempo the tempo
  * @param student the student
  */
-record Setting(
+public record Setting(
     FileStamp score,
     Optional<FileStamp> player,
     Optional<String> part,
@@ -34,7 +34,7 @@ record Setting(
    *
    * @throws FingeringException if the student has no player file
    */
-  static Setting of(FileStamp score, StoredLesson stored) {
+  public static Setting of(FileStamp score, StoredLesson stored) {
     Lesson lesson = stored.lesson();
     return new Setting(
         score,

@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.lesson;
 
 import fingering.lesson.Lesson;
 import fingering.lesson.StoredLesson;
@@ -21,7 +21,7 @@ import java.util.Optional;
  * @param history earlier states
  * @param planned the plans; empty before they are first asked for
  */
-record OpenLesson(
+public record OpenLesson(
     String id,
     int revision,
     String name,
@@ -34,38 +34,39 @@ record OpenLesson(
     Optional<Planned> planned) {
 
   /** The address of its page. */
-  String address() {
+  public String address() {
     return "/open/" + id;
   }
 
-  Lesson lesson() {
+  public Lesson lesson() {
     return stored.lesson();
   }
 
   /** Whether the lesson is in a file. */
-  boolean saved() {
+  public boolean saved() {
     return !stored.text().isEmpty();
   }
 
   /** The title of the score, or the name of the file. */
-  String title() {
+  public String title() {
     return score.title().isBlank() ? name : score.title();
   }
 
   /** The same lesson after plans were made; nothing that a page shows has changed. */
-  OpenLesson with(Planned plans) {
+  public OpenLesson with(Planned plans) {
     return new OpenLesson(
         id, revision, name, dropped, stamp, file, score, stored, history, Optional.of(plans));
   }
 
   /** The next state. */
-  OpenLesson changed(StoredLesson newStored, History newHistory, Optional<Planned> newPlanned) {
+  public OpenLesson changed(
+      StoredLesson newStored, History newHistory, Optional<Planned> newPlanned) {
     return new OpenLesson(
         id, revision + 1, name, dropped, stamp, file, score, newStored, newHistory, newPlanned);
   }
 
   /** The next state, from a score that was read again. */
-  OpenLesson reread(FileStamp newStamp, ScoreFile newFile, Score newScore) {
+  public OpenLesson reread(FileStamp newStamp, ScoreFile newFile, Score newScore) {
     return new OpenLesson(
         id,
         revision + 1,
@@ -80,7 +81,7 @@ record OpenLesson(
   }
 
   /** The same state, saved in a file. */
-  OpenLesson savedAs(StoredLesson newStored, FileStamp newStamp) {
+  public OpenLesson savedAs(StoredLesson newStored, FileStamp newStamp) {
     return new OpenLesson(
         id,
         revision,

@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.lesson;
 
 import static fingering.page.view.PageText.text;
 
@@ -19,7 +19,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The demands on the chosen plan in words, with their prices. */
-final class DemandChips {
+public final class DemandChips {
   private DemandChips() {}
 
   /**
@@ -27,7 +27,8 @@ final class DemandChips {
    *
    * @param priced whether to compute what each costs, which takes a plan for each
    */
-  static ImmutableList<Chip> of(Planned planned, Optional<LessonPlan> chosen, boolean priced) {
+  public static ImmutableList<Chip> of(
+      Planned planned, Optional<LessonPlan> chosen, boolean priced) {
     ImmutableList.Builder<Chip> chips = ImmutableList.builder();
     chosen.ifPresent(
         plan ->

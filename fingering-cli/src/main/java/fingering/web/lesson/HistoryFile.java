@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.lesson;
 
 import com.google.common.collect.ImmutableList;
 import fingering.lesson.Lesson;
@@ -20,7 +20,7 @@ import java.util.regex.Pattern;
  * Keeps the history of a lesson over a restart, in the folder {@code .undo} beside it. A history
  * that cannot be read or written is no history: the lesson itself is never in danger.
  */
-final class HistoryFile {
+public final class HistoryFile {
   private static final String FOLDER = ".undo";
   private static final String PAST = "past";
   private static final String NOW = "now";
@@ -37,7 +37,7 @@ final class HistoryFile {
   }
 
   /** Keeps the history of a lesson that is saved. */
-  static void save(OpenLesson open) {
+  public static void save(OpenLesson open) {
     StringBuilder text = new StringBuilder();
     open.history().past().forEach(lesson -> add(text, PAST, lesson));
     add(text, NOW, open.lesson());
@@ -67,7 +67,7 @@ final class HistoryFile {
   }
 
   /** The history of a lesson; none if there is none to be read. */
-  static History read(StoredLesson lesson) {
+  public static History read(StoredLesson lesson) {
     Path file = file(lesson.file());
     try {
       if (!Files.isRegularFile(file) || Files.size(file) > MOST_BYTES) {

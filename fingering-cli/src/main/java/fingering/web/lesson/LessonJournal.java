@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.lesson;
 
 import static fingering.page.view.PageText.text;
 
@@ -21,7 +21,7 @@ import java.util.stream.Stream;
  *
  * @param path its file, which may be missing
  */
-record LessonJournal(Path path) {
+public record LessonJournal(Path path) {
 
   /**
    * The journal that a lesson names; empty if it names none.
@@ -29,7 +29,7 @@ record LessonJournal(Path path) {
    * @param folder the folder of the teacher
    * @throws FingeringException if it lies elsewhere
    */
-  static Optional<LessonJournal> of(StoredLesson lesson, Path folder) {
+  public static Optional<LessonJournal> of(StoredLesson lesson, Path folder) {
     Optional<Path> file = lesson.journalFile();
     file.ifPresent(
         path -> {
@@ -41,7 +41,7 @@ record LessonJournal(Path path) {
   }
 
   /** The name of a new journal beside a lesson; of one that is there, if it is a journal. */
-  static String fresh(StoredLesson lesson) {
+  public static String fresh(StoredLesson lesson) {
     Path file =
         LessonKeeper.first(
             lesson.file().resolveSibling(lesson.name() + ".journal"), LessonJournal::usable);
@@ -77,12 +77,12 @@ record LessonJournal(Path path) {
     }
   }
 
-  String name() {
+  public String name() {
     return String.valueOf(path.getFileName());
   }
 
   /** What changes when the file is changed. */
-  String stamp() {
+  public String stamp() {
     FileStamp stamp = FileStamp.of(path);
     return stamp.time().toMillis() + "-" + stamp.size();
   }
@@ -92,7 +92,7 @@ record LessonJournal(Path path) {
    *
    * @throws FingeringException if the file is not a journal or cannot be written
    */
-  void add(JournalEntry entry) {
+  public void add(JournalEntry entry) {
     Journal before = new JournalFile(path).read();
     if (before.entries().isEmpty() && !before.badLines().isEmpty()) {
       throw new FingeringException(text("practice.no-entries", name()));
@@ -105,7 +105,7 @@ record LessonJournal(Path path) {
    *
    * @throws FingeringException if it is another one by now
    */
-  void takeBack(JournalEntry entry) {
+  public void takeBack(JournalEntry entry) {
     new JournalFile(path).takeBack(entry);
   }
 }

@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.lesson;
 
 import com.google.common.collect.ImmutableList;
 import fingering.lesson.LessonPlan;

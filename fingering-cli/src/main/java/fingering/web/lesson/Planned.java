@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.lesson;
 
 import com.google.common.collect.ImmutableList;
 import fingering.engraving.drawing.Circled;
@@ -27,7 +27,7 @@ import java.util.Optional;
  * @param plan the plan that is shown: the chosen one, or else that of the verdict
  * @param rival the plan whose fingers stand below the staff where it differs; empty if none does
  */
-record Planned(
+public record Planned(
     Setting setting,
     Advice advice,
     LineDrawer wide,
@@ -37,7 +37,8 @@ record Planned(
     Optional<Plan> rival) {
 
   /** The plans of a lesson whose music and student are known. */
-  static Planned of(Setting setting, Advice advice, Lesson lesson, Cancellation cancellation) {
+  public static Planned of(
+      Setting setting, Advice advice, Lesson lesson, Cancellation cancellation) {
     PageContent content = advice.content();
     Passage passage = content.comparison().passage();
     LineDrawer wide = new LineDrawer(passage, content.printed(), MusicPanel.WIDE);
@@ -48,7 +49,7 @@ record Planned(
   }
 
   /** The same with another chosen plan. */
-  Planned choosing(Optional<LessonPlan> wanted, Cancellation cancellation) {
+  public Planned choosing(Optional<LessonPlan> wanted, Cancellation cancellation) {
     if (wanted.equals(chosen)) {
       return this;
     }
@@ -60,25 +61,25 @@ record Planned(
   }
 
   /** The same plans of the same music from another file. */
-  Planned at(Setting newSetting) {
+  public Planned at(Setting newSetting) {
     return new Planned(newSetting, advice, wide, narrow, chosen, plan, rival);
   }
 
-  Passage passage() {
+  public Passage passage() {
     return advice.content().comparison().passage();
   }
 
   /** The lines of the music with the fingers of the plans. */
-  ImmutableList<MusicLine> lines(boolean narrowly, ImmutableList<Circled> circles) {
+  public ImmutableList<MusicLine> lines(boolean narrowly, ImmutableList<Circled> circles) {
     return (narrowly ? narrow : wide).draw(lanes(), circles);
   }
 
   /** What can be circled in the part. */
-  ImmutableList<Circle> circles() {
+  public ImmutableList<Circle> circles() {
     return CircleFinder.of(plan, advice.content().printed());
   }
 
-  Lanes lanes() {
+  public Lanes lanes() {
     return Lanes.of(plan, rival);
   }
 }

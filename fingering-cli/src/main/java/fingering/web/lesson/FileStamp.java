@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.lesson;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -12,10 +12,10 @@ import java.nio.file.attribute.FileTime;
  * @param time when it was changed last
  * @param size its size in bytes; -1 if there is no such file
  */
-record FileStamp(FileTime time, long size) {
+public record FileStamp(FileTime time, long size) {
   private static final FileStamp NONE = new FileStamp(FileTime.fromMillis(0), -1);
 
-  static FileStamp of(Path file) {
+  public static FileStamp of(Path file) {
     try {
       BasicFileAttributes attributes = Files.readAttributes(file, BasicFileAttributes.class);
       return new FileStamp(attributes.lastModifiedTime(), attributes.size());

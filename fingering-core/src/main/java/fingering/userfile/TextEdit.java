@@ -1,9 +1,7 @@
-package fingering.lesson;
+package fingering.userfile;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
-import fingering.lesson.LessonFile.Update;
-import fingering.userfile.UserFileException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -12,12 +10,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Changes some keys in the text of a lesson. The lines of the other keys stay, with the remarks
- * above and beside them.
+ * Changes some keys in the text of a file. The lines of the other keys stay, with the remarks above
+ * and beside them.
  */
-final class LessonEdit {
+final class TextEdit {
   private static final Pattern KEY = Pattern.compile("([a-z]+):(\\s.*)?");
-  private static final String FILE = "the lesson";
 
   /** The lines of a key, and the empty lines and remarks above it. */
   private record Block(String key, List<String> above, List<String> lines) {}
@@ -27,7 +24,7 @@ final class LessonEdit {
   /** The lines after the last key. */
   private final List<String> rest = new ArrayList<>();
 
-  private LessonEdit(String text) {
+  TextEdit(String text) {
     for (String line : text.lines().toList()) {
       Matcher key = KEY.matcher(line);
       if (key.matches()) {
@@ -45,26 +42,13 @@ final class LessonEdit {
     }
   }
 
-  static Update of(String before, Lesson lesson) {
-    Lesson old = LessonFile.parse(FILE, before);
-    if (old.equals(lesson)) {
-      return new Update(before, ImmutableList.of());
-    }
-    String edited = new LessonEdit(before).edited(LessonText.keys(old), LessonText.keys(lesson));
-    String text = reads(edited, lesson) ? edited : LessonText.of(lesson);
-    return new Update(text, lost(before, text));
-  }
-
-  /** Whether a text is that of a lesson. It is not if the text before was laid out unusually. */
-  private static boolean reads(String text, Lesson lesson) {
-    try {
-      return LessonFile.parse(FILE, text).equals(lesson);
-    } catch (UserFileException e) {
-      return false;
-    }
-  }
-
-  private String edited(ImmutableMap<String, String> old, ImmutableMap<String, String> wanted) {
+  /**
+   * The text after a change.
+   *
+   * @param old the lines of each key as they would be written before the change
+   * @param wanted the same after it
+   */
+  String edited(ImmutableMap<String, String> old, ImmutableMap<String, String> wanted) {
     StringBuilder text = new StringBuilder();
     Set<String> written = new HashSet<>();
     for (Block block : blocks) {
@@ -89,7 +73,8 @@ final class LessonEdit {
     return single && !remark.isEmpty() ? lines.stripTrailing() + "  " + remark + "\n" : lines;
   }
 
-  private static ImmutableList<String> lost(String before, String after) {
+  /** The remarks of a text that are not in a later one. */
+  static ImmutableList<String> lost(String before, String after) {
     List<String> kept = remarks(after);
     List<String> lost = new ArrayList<>(remarks(before));
     kept.forEach(lost::remove);
@@ -97,7 +82,7 @@ final class LessonEdit {
   }
 
   private static List<String> remarks(String text) {
-    return text.lines().map(LessonEdit::remark).filter(remark -> !remark.isEmpty()).toList();
+    return text.lines().map(TextEdit::remark).filter(remark -> !remark.isEmpty()).toList();
   }
 
   /** The remark at the end of a line; empty if there is none. */

@@ -150,36 +150,40 @@ final class LessonPages {
     PageContent content = planned.advice().content();
     Lanes lanes = planned.lanes();
     return Reply.html(
-        Reply.DONE,
-        LivePage.answer(
-            new AnswerView(
-                open.address(),
-                open.revision(),
-                state.remark(),
-                content.title(),
-                content.verdict(),
-                content.about(),
-                plans(open, planned),
-                planned.chosen().isEmpty() || planned.plan().sameFingering(content.main())
-                    ? ""
-                    : text(
-                        "plan.shown", planned.plan().name(), planned.advice().line(planned.plan())),
-                planned.advice().remarks(planned.plan()),
-                demands(open, planned),
-                lanes.below().stream()
-                    .map(lane -> text("plan.below", lane.name()))
-                    .findFirst()
-                    .orElse(""),
-                lanes.signs(),
-                content.care(),
-                open.saved() ? open.name() : "",
-                !open.history().past().isEmpty(),
-                !open.history().future().isEmpty(),
-                before.map(old -> changes(old.plan(), planned.plan())).orElse(ImmutableList.of()),
-                locked(open, planned),
-                before.isEmpty(),
-                now.size() < changed.size(),
-                ImmutableList.copyOf(now))))
+            Reply.DONE,
+            LivePage.answer(
+                new AnswerView(
+                    open.address(),
+                    open.revision(),
+                    state.remark(),
+                    content.title(),
+                    content.verdict(),
+                    content.about(),
+                    plans(open, planned),
+                    planned.chosen().isEmpty() || planned.plan().sameFingering(content.main())
+                        ? ""
+                        : text(
+                            "plan.shown",
+                            planned.plan().name(),
+                            planned.advice().line(planned.plan())),
+                    planned.advice().remarks(planned.plan()),
+                    demands(open, planned),
+                    lanes.below().stream()
+                        .map(lane -> text("plan.below", lane.name()))
+                        .findFirst()
+                        .orElse(""),
+                    lanes.signs(),
+                    content.care(),
+                    open.saved() ? open.name() : "",
+                    !open.history().past().isEmpty(),
+                    !open.history().future().isEmpty(),
+                    before
+                        .map(old -> changes(old.plan(), planned.plan()))
+                        .orElse(ImmutableList.of()),
+                    locked(open, planned),
+                    before.isEmpty(),
+                    now.size() < changed.size(),
+                    ImmutableList.copyOf(now))))
         .with("HX-Trigger", REPLANNED);
   }
 

@@ -33,7 +33,7 @@ public record LessonJournal(Path path) {
     Optional<Path> file = lesson.journalFile();
     file.ifPresent(
         path -> {
-          if (!inside(path, lesson.file().toAbsolutePath().getParent(), folder)) {
+          if (!inside(path, lesson.file().toAbsolutePath().resolveSibling(""), folder)) {
             throw new FingeringException(text("practice.outside", path));
           }
         });
@@ -70,7 +70,7 @@ public record LessonJournal(Path path) {
       Path real =
           Files.exists(file, LinkOption.NOFOLLOW_LINKS)
               ? file.toRealPath()
-              : file.toAbsolutePath().normalize().getParent().toRealPath();
+              : file.toAbsolutePath().normalize().resolveSibling("").toRealPath();
       return real.startsWith(folder.toRealPath());
     } catch (IOException e) {
       return false;

@@ -84,8 +84,12 @@ class PracticeTest {
         .contains("Play it once, and press", "value=\"2026-12-12\"", "value=\"quarter = 96\"");
     assertThat(text())
         .isEqualTo(
-            "score: demo.musicxml\nmeasures: 17-32  # the end\npart: 1\n"
-                + "hearing: {date: 2026-12-12, tempo: quarter = 96}\n");
+            """
+            score: demo.musicxml
+            measures: 17-32  # the end
+            part: 1
+            hearing: {date: 2026-12-12, tempo: quarter = 96}
+            """);
 
     String now = post(lesson + "/clean", "clean=quarter%3D66&note=bow+quiet");
     assertThat(text()).endsWith("journal: lantern.journal\n");
@@ -130,8 +134,11 @@ class PracticeTest {
     Files.writeString(folder.resolve("lantern.journal"), "2026-11-29 18:30 | quarter=66 | all |\n");
     Files.writeString(
         folder.resolve("lantern.yaml"),
-        "score: demo.musicxml\nhearing: {date: 2026-12-12, tempo: quarter = 96}\n"
-            + "journal: lantern.journal\n");
+        """
+        score: demo.musicxml
+        hearing: {date: 2026-12-12, tempo: quarter = 96}
+        journal: lantern.journal
+        """);
     assertThat(visitor.get(lesson() + "/ladder").body())
         .contains(
             "Today, Tuesday 1 December 2026", "<tr class=\"first\"><th scope=\"row\">Tue 1 Dec")

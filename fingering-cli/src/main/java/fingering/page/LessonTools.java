@@ -29,7 +29,7 @@ public final class LessonTools {
 
   /** The content of the practice page. */
   public static String practice(PracticeView view) {
-    Content progress = Templates.elements(view.now().progress().orElse(""));
+    Content progress = Templates.elements(view.practice().progress().orElse(""));
     return Templates.filled(
         output -> JtepracticenowGenerated.render(output, Templates.PLAIN, view, progress));
   }

@@ -26,15 +26,15 @@ final class PageStyle {
    */
   static Content handout(Paper paper, String below, String belowExercise) {
     return Templates.elements(
-        "@page{size:%s portrait;margin:%smm}:root{--wide:%smm;--high:%smm}"
+        "@page{size:%s portrait;margin:%smm}:root{--wide:%smm;--high:%smm;--below:%smm;--exercise:%smm}"
                 .formatted(
                     paper.style(),
                     Svg.number(Paper.MARGIN),
                     Svg.number(paper.width()),
-                    Svg.number(paper.height()))
+                    Svg.number(paper.height()),
+                    below,
+                    belowExercise)
             + read("handout.css")
-            + ".music svg{margin-bottom:%smm}.spot .music svg{margin-bottom:%smm}"
-                .formatted(below, belowExercise)
             + music());
   }
 

@@ -14,7 +14,7 @@ import java.util.List;
  * @param stamp what the file of the journal was when it was read
  * @param written the line that was just written; empty if there is none to take back
  * @param remark a sentence about the request itself; empty if there is none
- * @param now what to practise
+ * @param practice what to practise
  * @param spots the spots, drawn
  */
 public record PracticeView(
@@ -26,5 +26,5 @@ public record PracticeView(
     String stamp,
     String written,
     String remark,
-    PracticeNow now,
+    PracticeNow practice,
     List<SpotView> spots) {}

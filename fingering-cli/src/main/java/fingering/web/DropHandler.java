@@ -1,6 +1,5 @@
 package fingering.web;
 
-import fingering.tables.FingeringException;
 import fingering.web.folder.ScoreName;
 import fingering.web.lesson.OpenLesson;
 import fingering.web.lesson.OpenLessons;
@@ -31,7 +30,8 @@ final class DropHandler implements Handler {
     String name = Request.decoded(request.header("X-Name").orElse(""));
     ScoreName kind = ScoreName.of(name);
     if (!kind.readable()) {
-      throw new FingeringException(kind.advice());
+      return Optional.of(
+          Reply.html(Reply.UNUSABLE, kind.adviceWithLink()).with("HX-Retarget", "#trouble"));
     }
     DroppedFiles.Dropped file = dropped.keep(name, body);
     OpenLesson open = lessons.open(file.id(), file.path(), file.name(), true);

@@ -20,11 +20,13 @@ import fingering.plan.Alternative;
 import fingering.plan.InfeasibleBriefException;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
+import fingering.web.folder.StudentsFolder;
 import fingering.web.lesson.DemandChips;
 import fingering.web.lesson.LessonEdit;
 import fingering.web.lesson.OpenLesson;
 import fingering.web.lesson.OpenLessons;
 import fingering.web.lesson.Planned;
+import fingering.web.typed.TypedFiles;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,11 +46,20 @@ final class LessonHandler implements Handler {
   /** The field that names a demand to drop for the sake of a new one. */
   private static final String DROPPED = "dropped";
 
+  private final Secrets secrets;
   private final TeachersFolder folder;
+  private final StudentsFolder students;
   private final OpenLessons lessons;
   private final LessonPages pages;
 
-  LessonHandler(TeachersFolder folder, OpenLessons lessons, LessonPages pages) {
+  LessonHandler(
+      Secrets secrets,
+      TeachersFolder folder,
+      StudentsFolder students,
+      OpenLessons lessons,
+      LessonPages pages) {
+    this.secrets = secrets;
+    this.students = students;
     this.folder = folder;
     this.lessons = lessons;
     this.pages = pages;
@@ -66,7 +77,7 @@ final class LessonHandler implements Handler {
     }
     OpenLesson open = opened.get();
     if (address.group(2) == null) {
-      return Optional.of(pages.page(open));
+      return Optional.of(pages.page(open, edit(open)));
     }
     ImmutableMap<String, String> query = request.query();
     return switch (address.group(2)) {
@@ -77,6 +88,15 @@ final class LessonHandler implements Handler {
       case "demands" -> Optional.of(demands(lessons.planned(open.id()).open()));
       default -> Optional.empty();
     };
+  }
+
+  /** Where the notes of a typed score of the folder are edited; empty for others. */
+  private String edit(OpenLesson open) {
+    return folder
+        .idOf(open.stored().scoreFile())
+        .filter(id -> TypedFiles.typed(open.stored().lesson().score()))
+        .map(id -> "/type?score=" + id)
+        .orElse("");
   }
 
   @Override
@@ -92,6 +112,11 @@ final class LessonHandler implements Handler {
     String id = open.get().id();
     ImmutableMap<String, String> form = request.form();
     int revision = Optional.ofNullable(form.get("revision")).map(Ints::tryParse).orElse(-1);
+    if (address.group(2).equals("copy")) {
+      OpenLesson copy = lessons.copy(lessons.planned(id).open(), secrets.fresh());
+      return Optional.of(
+          Reply.of(Reply.EMPTY, "text/html", "").with("HX-Redirect", copy.address()));
+    }
     Optional<OpenLessons.Change> change =
         address.group(2).equals("choice") ? Optional.empty() : change(address.group(2), form);
     if (change.isEmpty() && !address.group(2).equals("choice")) {
@@ -102,9 +127,7 @@ final class LessonHandler implements Handler {
           change.isPresent()
               ? lessons.change(id, revision, change.get())
               : lessons.choose(
-                  id,
-                  revision,
-                  (now, planned) -> OpenLessons.step(now, chosen(now.lesson(), form)));
+                  id, revision, (now, planned) -> OpenLessons.step(now, chosen(now, form)));
       return Optional.of(pages.answer(state, form, request.page()));
     } catch (InfeasibleBriefException e) {
       return Optional.of(conflict(request.path(), id, form, e));
@@ -159,8 +182,17 @@ final class LessonHandler implements Handler {
     return edit.demanding(key, field(form, "value") + "@" + span);
   }
 
-  private static Lesson chosen(Lesson lesson, Map<String, String> form) {
-    return lesson
+  private Lesson chosen(OpenLesson now, Map<String, String> form) {
+    Optional<String> student = given(form, "student");
+    return now.lesson()
+        .withStudent(
+            student.isPresent()
+                ? student
+                    .flatMap(students::student)
+                    .map(entry -> entry.nameIn(now.stored()))
+                    // A student who is in no menu stays.
+                    .or(now.lesson()::student)
+                : Optional.empty())
         .withPart(given(form, "part"))
         .withMeasures(given(form, "measures"))
         .withTempo(given(form, "tempo").map(Tempo::parse));

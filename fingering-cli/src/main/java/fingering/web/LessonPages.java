@@ -28,6 +28,7 @@ import fingering.page.music.Rings;
 import fingering.plan.Plan;
 import fingering.tables.Position;
 import fingering.tables.RomanNumeral;
+import fingering.web.folder.StudentsFolder;
 import fingering.web.lesson.DemandChips;
 import fingering.web.lesson.LessonEdit;
 import fingering.web.lesson.OpenLesson;
@@ -58,14 +59,19 @@ final class LessonPages {
   /** The pages whose music is remembered. */
   private static final int PAGES = 64;
 
+  /** What is sent for a student who is not in the folder. */
+  private static final String OTHER = "-";
+
   /** The highest position in the menu for measures. */
   private static final int HIGHEST = 7;
 
   private final Frames frames;
+  private final StudentsFolder students;
   private final Cache<String, Shown> shown = CacheBuilder.newBuilder().maximumSize(PAGES).build();
 
-  LessonPages(Frames frames) {
+  LessonPages(Frames frames, StudentsFolder students) {
     this.frames = frames;
+    this.students = students;
   }
 
   /**
@@ -83,19 +89,25 @@ final class LessonPages {
     }
   }
 
-  /** The page without plans, which are asked for when it is shown. */
-  Reply page(OpenLesson open) {
+  /**
+   * The page without plans, which are asked for when it is shown.
+   *
+   * @param edit where its notes are edited; empty if they were not typed
+   */
+  Reply page(OpenLesson open, String edit) {
     Lesson lesson = open.lesson();
     OpenView view =
         new OpenView(
             open.address(),
             open.revision(),
             parts(open.score(), lesson.part()),
+            students(open),
             lesson.measures().orElse(""),
             lesson.tempo().map(Tempo::toString).orElse(""),
             positions(),
             strings(),
-            LivePage.shapes());
+            LivePage.shapes(),
+            edit);
     return Reply.html(Reply.DONE, LivePage.open(frames.titled(open.title()), view));
   }
 
@@ -109,6 +121,22 @@ final class LessonPages {
                     info.toString(),
                     part.filter(info::equals).isPresent()))
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /** The students to choose from: none, those of the folder, and another one of the lesson. */
+  private ImmutableList<Option> students(OpenLesson open) {
+    Optional<StudentsFolder.Entry> chosen = students.of(open.stored());
+    Optional<String> named = open.lesson().student();
+    ImmutableList.Builder<Option> options = ImmutableList.builder();
+    options.add(new Option("", text("open.no-student"), named.isEmpty()));
+    for (StudentsFolder.Entry entry : students.list().students()) {
+      boolean same = chosen.filter(one -> one.id().equals(entry.id())).isPresent();
+      options.add(new Option(entry.id(), entry.name(), same));
+    }
+    if (chosen.isEmpty() && named.isPresent()) {
+      options.add(new Option(OTHER, named.get(), true));
+    }
+    return options.build();
   }
 
   private static ImmutableList<Option> positions() {

@@ -10,6 +10,7 @@ import fingering.web.folder.StudentsFolder;
 import fingering.web.lesson.Adviser;
 import fingering.web.lesson.LessonKeeper;
 import fingering.web.lesson.OpenLessons;
+import fingering.web.typed.TypedFiles;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.InetAddress;
@@ -47,8 +48,8 @@ public final class LocalServer implements AutoCloseable {
     lessons = new OpenLessons(adviser, new LessonKeeper(folder, clock));
     Frames frames = new Frames(gate);
     TeachersFolder teachers = new TeachersFolder(folder, secrets);
-    LessonPages pages = new LessonPages(frames);
     StudentsFolder students = new StudentsFolder(folder, name -> secrets.sign("student", name));
+    LessonPages pages = new LessonPages(frames, students);
     routes =
         new Routes(
             gate,
@@ -59,11 +60,12 @@ public final class LocalServer implements AutoCloseable {
                 new HomeHandler(frames, teachers),
                 new StudentsHandler(frames, students, clock),
                 new BesideHandler(frames, students, lessons, adviser),
+                new TypeHandler(frames, secrets, teachers, new TypedFiles(folder, clock)),
                 new DropHandler(dropped, lessons),
                 new PracticeHandler(teachers, lessons, frames, clock),
                 new SheetHandler(teachers, lessons, secrets, clock),
                 new CircleHandler(teachers, lessons, pages),
-                new LessonHandler(teachers, lessons, pages)));
+                new LessonHandler(secrets, teachers, students, lessons, pages)));
     threads =
         Executors.newFixedThreadPool(
             THREADS,

@@ -23,7 +23,7 @@ final class Request {
   /** A little more is read and dropped, so that the sender gets the answer. */
   private static final long DROPPED = 2 * MOST;
 
-  /** The largest form. */
+  /** The largest form of fields, in bytes. */
   private static final int FORM = 16 << 10;
 
   private final HttpExchange exchange;
@@ -85,8 +85,18 @@ final class Request {
    * @throws IOException if the body cannot be read
    */
   ImmutableMap<String, String> form() throws IOException {
-    byte[] body = ByteStreams.limit(exchange.getRequestBody(), FORM + 1).readAllBytes();
-    if (body.length > FORM) {
+    return form(FORM);
+  }
+
+  /**
+   * The fields of a form in the body.
+   *
+   * @param most the largest form, in bytes
+   * @throws IOException if the body cannot be read
+   */
+  ImmutableMap<String, String> form(int most) throws IOException {
+    byte[] body = ByteStreams.limit(exchange.getRequestBody(), most + 1L).readAllBytes();
+    if (body.length > most) {
       throw new TooLargeException();
     }
     return fields(new String(body, StandardCharsets.UTF_8));

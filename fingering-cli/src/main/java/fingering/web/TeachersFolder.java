@@ -4,8 +4,8 @@ import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
 import fingering.files.FileProblem;
+import fingering.lesson.Lesson;
 import fingering.lesson.LessonFolder;
-import fingering.lesson.StoredLesson;
 import fingering.tables.FingeringException;
 import fingering.web.folder.Inside;
 import fingering.web.folder.ScoreName;
@@ -13,10 +13,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -39,9 +39,9 @@ final class TeachersFolder {
    *
    * @param id its id
    * @param name its name
-   * @param lesson whether it is a lesson
+   * @param lesson what it says, if it is a lesson
    */
-  record Entry(String id, String name, boolean lesson) {}
+  record Entry(String id, String name, Optional<Lesson> lesson) {}
 
   /**
    * What is in the folder.
@@ -66,16 +66,17 @@ final class TeachersFolder {
     }
     LessonFolder read = LessonFolder.read(folder);
     List<String> problems = new ArrayList<>(read.problems());
-    Set<Path> lessons = new HashSet<>(read.lessons().stream().map(StoredLesson::file).toList());
+    Map<Path, Lesson> lessons = new HashMap<>();
+    read.lessons().forEach(stored -> lessons.put(stored.file(), stored.lesson()));
     ImmutableList.Builder<Entry> entries = ImmutableList.builder();
     for (Path file : files()) {
       String name = String.valueOf(file.getFileName());
-      boolean lesson = lessons.contains(file);
-      if (!lesson && !ScoreName.of(name).readable()) {
+      Optional<Lesson> lesson = Optional.ofNullable(lessons.get(file));
+      if (lesson.isEmpty() && !ScoreName.of(name).readable()) {
         continue;
       }
       if (Inside.folder(folder, file)) {
-        entries.add(new Entry(secrets.sign(FILES, name), name, lesson));
+        entries.add(new Entry(id(name), name, lesson));
       } else {
         problems.add(text("home.link", name));
       }
@@ -92,6 +93,19 @@ final class TeachersFolder {
     } catch (IOException e) {
       throw new FingeringException(FileProblem.reading(folder, e), e);
     }
+  }
+
+  /** The id of a file of the folder. */
+  String id(String name) {
+    return secrets.sign(FILES, name);
+  }
+
+  /** The id of a file; empty if it is not one of this folder. */
+  Optional<String> idOf(Path file) {
+    return list().entries().stream()
+        .filter(entry -> folder.resolve(entry.name()).equals(file.toAbsolutePath().normalize()))
+        .map(Entry::id)
+        .findFirst();
   }
 
   /** The file with an id; empty if there is none, or it is a link that leads out of the folder. */

@@ -101,7 +101,18 @@ class GateTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"/", "/style.css", "/music.js", "/htmx.js", "/favicon.ico", "/none"})
+  @ValueSource(
+      strings = {
+        "/",
+        "/style.css",
+        "/music.js",
+        "/type",
+        "/type.js",
+        "/notes.js",
+        "/htmx.js",
+        "/favicon.ico",
+        "/none"
+      })
   void nothingIsShownWithoutTheCookie(String path) throws Exception {
     assertRefused(visitor.get(path), 403);
     visitor.enter(server.address());

@@ -193,6 +193,7 @@ class OpenScoreTest {
     "part.pdf, A PDF has no notes",
     "scan.JPG, A picture has no notes",
     "part.mid, A recording or MIDI file",
+    "part.sib, Only the notation program that made this file",
     "part.other, choose Export and MusicXML",
     "noending, choose Export and MusicXML",
     "part.musicxml, is not MusicXML",

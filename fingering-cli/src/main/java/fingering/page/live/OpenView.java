@@ -9,21 +9,25 @@ import gg.jte.Content;
  * @param address the address of the lesson on the server
  * @param revision counts its changes
  * @param parts its parts
+ * @param students the students
  * @param measures the chosen measures; empty for all
  * @param tempo the chosen tempo; empty for the printed one
  * @param positions the positions to choose for measures
  * @param strings the strings to choose for measures
  * @param shapes the shapes of notation, as SVG
+ * @param edit where its notes are edited; empty if they were not typed
  */
 public record OpenView(
     String address,
     int revision,
     ImmutableList<Option> parts,
+    ImmutableList<Option> students,
     String measures,
     String tempo,
     ImmutableList<Option> positions,
     ImmutableList<Option> strings,
-    Content shapes) {
+    Content shapes,
+    String edit) {
 
   /**
    * Something to choose from a menu.

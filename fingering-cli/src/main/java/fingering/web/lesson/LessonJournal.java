@@ -8,6 +8,7 @@ import fingering.practice.JournalEntry;
 import fingering.practice.JournalException;
 import fingering.practice.JournalFile;
 import fingering.tables.FingeringException;
+import fingering.web.folder.FileStamp;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;

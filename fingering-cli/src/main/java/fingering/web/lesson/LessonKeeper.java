@@ -7,6 +7,7 @@ import fingering.lesson.Lesson;
 import fingering.lesson.LessonStore;
 import fingering.lesson.StoredLesson;
 import fingering.tables.FingeringException;
+import fingering.web.folder.FileStamp;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -38,6 +39,14 @@ public final class LessonKeeper {
   public LessonKeeper(Path folder, Clock clock) {
     this.folder = folder;
     this.clock = clock;
+  }
+
+  /** A lesson on a score that is not in the folder yet, as it will be there. */
+  StoredLesson of(Path score) {
+    return new StoredLesson(
+        folder.resolve(score.getFileName() + ".yaml"),
+        Lesson.of(score.toAbsolutePath().toString()),
+        "");
   }
 
   /**

@@ -4,6 +4,7 @@ import fingering.lesson.Lesson;
 import fingering.lesson.StoredLesson;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.Score;
+import fingering.web.folder.FileStamp;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -50,6 +51,21 @@ public record OpenLesson(
   /** The title of the score, or the name of the file. */
   public String title() {
     return score.title().isBlank() ? name : score.title();
+  }
+
+  /** A new lesson that says the same, and is in no file yet. */
+  public OpenLesson copy(String newId) {
+    return new OpenLesson(
+        newId,
+        0,
+        name,
+        dropped,
+        stamp,
+        file,
+        score,
+        new StoredLesson(stored.file(), lesson().withJournal(Optional.empty()), ""),
+        History.NONE,
+        planned);
   }
 
   /** The same lesson after plans were made; nothing that a page shows has changed. */

@@ -12,6 +12,7 @@ import fingering.musicxml.reading.ScoreReader;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
 import fingering.userfile.SmallFile;
+import fingering.web.folder.FileStamp;
 import fingering.web.folder.ScoreName;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -81,7 +82,7 @@ public final class OpenLessons {
    */
   public OpenLesson open(String id, Path file, String name, boolean dropped) {
     try {
-      StoredLesson lesson = lesson(file);
+      StoredLesson lesson = lesson(file, dropped);
       FileStamp stamp = FileStamp.of(lesson.scoreFile());
       ScoreFile read = adviser.read(lesson);
       Score score = ScoreReader.read(read);
@@ -89,7 +90,7 @@ public final class OpenLessons {
           new OpenLesson(
               id,
               0,
-              name,
+              name.substring(1 + Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\'))),
               dropped ? Optional.of(file) : Optional.empty(),
               stamp,
               read,
@@ -105,14 +106,17 @@ public final class OpenLessons {
     }
   }
 
-  private static StoredLesson lesson(Path file) {
+  private StoredLesson lesson(Path file, boolean dropped) {
     String name = String.valueOf(file.getFileName());
     return switch (ScoreName.of(name)) {
       case LESSON -> StoredLesson.read(file);
       // Whatever its name, the content may be a score.
       case SCORE, OTHER ->
-          new StoredLesson(file.resolveSibling(name + ".yaml"), Lesson.of(name), "");
-      case PDF, PICTURE, SOUND -> throw new FingeringException(ScoreName.of(name).advice());
+          dropped
+              ? keeper.of(file)
+              : new StoredLesson(file.resolveSibling(name + ".yaml"), Lesson.of(name), "");
+      case PDF, PICTURE, SOUND, NOTATION ->
+          throw new FingeringException(ScoreName.of(name).advice());
     };
   }
 
@@ -138,6 +142,18 @@ public final class OpenLessons {
             .map(PartInfo::number)
             .map(String::valueOf);
     return new StoredLesson(stored.file(), lesson.withPart(part), stored.text());
+  }
+
+  /**
+   * Opens a new lesson on the score, the music and the demands of another one. It is saved in a
+   * file of its own with its first change.
+   *
+   * @param id the id that it gets
+   */
+  public OpenLesson copy(OpenLesson open, String id) {
+    OpenLesson copied = open.copy(id);
+    put(copied);
+    return copied;
   }
 
   public synchronized Optional<OpenLesson> get(String id) {

@@ -5,6 +5,7 @@ import fingering.lesson.StoredLesson;
 import fingering.music.Tempo;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
+import fingering.web.folder.FileStamp;
 import java.util.Optional;
 
 /**

@@ -10,6 +10,7 @@ import fingering.abc.syntax.LineCursor;
 import fingering.abc.syntax.Repairs;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -20,6 +21,8 @@ final class Fields {
   private static final Pattern SYMBOL =
       Pattern.compile("([H-Wh-w~])\\s*=\\s*(?:!([^!]+)!|([^!\\s]+))");
   private static final Pattern PROPAGATION = Pattern.compile("propagate-accidentals\\s+(.*)");
+  private static final Pattern FIRST_MEASURE =
+      Pattern.compile("setbarnb(?:\\s+([1-9]\\d{0,3})|.*)");
   private static final int SHORTEST = 256;
 
   /** Fields that do not change the notes; E: is of older versions. */
@@ -111,6 +114,26 @@ final class Fields {
         yield defaults;
       }
     };
+  }
+
+  /**
+   * Returns the number of the first measure that a directive sets, as for an excerpt; empty if it
+   * sets none.
+   */
+  static OptionalInt firstMeasure(LineCursor content, Repairs repairs) {
+    content.takeBlanks();
+    LineCursor start = content.copy();
+    Matcher number = FIRST_MEASURE.matcher(content.rest());
+    if (!number.matches()) {
+      return OptionalInt.empty();
+    }
+    if (number.group(1) == null) {
+      repairs.add(
+          start,
+          "setbarnb is followed by the number of the first measure, 1 to 9999; it was left out");
+      return OptionalInt.empty();
+    }
+    return OptionalInt.of(Integer.parseInt(number.group(1)));
   }
 
   /** Adds a remark on a field that could change the notes but is not read, or is unknown. */

@@ -3,8 +3,10 @@ package fingering.abc.reading;
 import com.google.common.collect.ImmutableList;
 import fingering.abc.syntax.AbcMeter;
 import fingering.abc.syntax.BarLine;
+import fingering.abc.syntax.LineCursor;
 import fingering.abc.syntax.NoteValue;
 import fingering.abc.syntax.Repairs;
+import fingering.abc.syntax.TuneFault;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,13 +22,20 @@ final class MeasureCollector {
   /** Divides a measure where an ending begins. */
   private static final BarLine UNPRINTED = new BarLine("none", 0, false);
 
+  private final int first;
   private final TuneSize size;
   private final Repairs repairs;
   private final List<PendingMeasure> closed = new ArrayList<>();
   private PendingMeasure current;
   private boolean inEnding;
 
-  MeasureCollector(AbcMeter meter, TuneSize size, Repairs repairs) {
+  /**
+   * Begins a voice.
+   *
+   * @param first the number of the first full measure
+   */
+  MeasureCollector(AbcMeter meter, int first, TuneSize size, Repairs repairs) {
+    this.first = first;
     this.size = size;
     this.repairs = repairs;
     current = new PendingMeasure(meter);
@@ -103,7 +112,8 @@ final class MeasureCollector {
       all.add(
           new TuneMeasure(
               Integer.toString(numbers.get(i)),
-              numbers.get(i) == 0 || (i > 0 && numbers.get(i).equals(numbers.get(i - 1))),
+              numbers.get(i) < first || (i > 0 && numbers.get(i).equals(numbers.get(i - 1))),
+              place(i, numbers.get(i)),
               one.finished(),
               one.begins,
               one.ending,
@@ -113,15 +123,18 @@ final class MeasureCollector {
     return all.build();
   }
 
-  /** A pickup is measure 0; the second part of a measure divided by a repeat keeps its number. */
+  /**
+   * A pickup is the measure before the first; the second part of a measure divided by a repeat
+   * keeps its number.
+   */
   private List<Integer> numbers() {
     List<Integer> numbers = new ArrayList<>();
-    int number = hasPickup() ? -1 : 0;
+    int number = hasPickup() ? first - 2 : first - 1;
     BigFraction filled = BigFraction.ZERO;
     for (int i = 0; i < closed.size(); i++) {
       PendingMeasure one = closed.get(i);
       BigFraction together = filled.add(one.length);
-      if (i > 0 && number > 0 && mayContinue(i) && fits(together, one)) {
+      if (i > 0 && number >= first && mayContinue(i) && fits(together, one)) {
         filled = together;
       } else {
         number++;
@@ -159,9 +172,7 @@ final class MeasureCollector {
     List<String> misfits = new ArrayList<>();
     for (int i = 0; i < closed.size(); i++) {
       PendingMeasure one = closed.get(i);
-      boolean inside = i > 0 && closed.get(i - 1).endsWithPlainBar() && one.endsWithPlainBar();
-      boolean tooLong = one.meter.length().isPresent() && !fits(one.length, one);
-      if (tooLong || (inside && one.ending.isEmpty() && isShort(one))) {
+      if (isMisfit(i)) {
         misfits.add(
             "%d (%s in %s, line %d)".formatted(numbers.get(i), inBeats(one), one.meter, one.line));
       }
@@ -178,6 +189,23 @@ final class MeasureCollector {
                 misfits.size() == 1 ? "is" : "are",
                 listed,
                 more > 0 ? " and %d more".formatted(more) : ""));
+  }
+
+  private boolean isMisfit(int i) {
+    PendingMeasure one = closed.get(i);
+    boolean inside = i > 0 && closed.get(i - 1).endsWithPlainBar() && one.endsWithPlainBar();
+    boolean tooLong = one.meter.length().isPresent() && !fits(one.length, one);
+    return tooLong || (inside && one.ending.isEmpty() && isShort(one));
+  }
+
+  /** Where a measure was typed, and what is wrong with its length. */
+  private TuneFault place(int i, int number) {
+    PendingMeasure one = closed.get(i);
+    LineCursor start = one.start();
+    return new TuneFault(
+        start.line().number(),
+        start.line().column(start.at()),
+        isMisfit(i) ? "measure %d has %s".formatted(number, Beats.of(one.length, one.meter)) : "");
   }
 
   private static String inBeats(PendingMeasure one) {

@@ -10,8 +10,7 @@ import fingering.abc.syntax.FieldWord;
 import fingering.abc.syntax.LineCursor;
 import fingering.abc.syntax.Repairs;
 import fingering.abc.syntax.SourceLine;
-import java.util.ArrayList;
-import java.util.List;
+import fingering.abc.syntax.TuneFault;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -38,7 +37,7 @@ public final class MusicReader {
     this.header = header;
     this.repairs = repairs;
     defaults = header.defaults();
-    measures = new MeasureCollector(defaults.meter(), size, repairs);
+    measures = new MeasureCollector(defaults.meter(), header.firstMeasure(), size, repairs);
     notes = new NoteSequenceReader(defaults, measures, remarks, size, repairs);
   }
 
@@ -53,13 +52,25 @@ public final class MusicReader {
     TuneHeader.Opening opening = TuneHeader.read(source, repairs);
     ImmutableList.Builder<Tune.Voice> voices = ImmutableList.builder();
     ImmutableSet.Builder<String> all = ImmutableSet.builder();
+    ImmutableSet.Builder<String> general = ImmutableSet.builder();
+    ImmutableList.Builder<TuneFault> faults = ImmutableList.builder();
+    general.addAll(opening.remarks());
     all.addAll(opening.remarks());
     for (TuneHeader header : opening.voices()) {
       MusicReader reader = new MusicReader(header, size, repairs);
       reader.body();
       if (reader.notes.anyNote()) {
-        voices.add(new Tune.Voice(header, reader.measures.finished()));
-        all.addAll(reader.sentences());
+        ImmutableList<TuneMeasure> measures = reader.measures.finished();
+        voices.add(new Tune.Voice(header, measures));
+        reader.measures.remark().ifPresent(all::add);
+        ImmutableList<String> sentences =
+            reader.remarks.sentences(measures.stream().map(TuneMeasure::number).toList());
+        all.addAll(sentences);
+        general.addAll(sentences);
+        measures.stream()
+            .filter(measure -> !measure.fits())
+            .map(TuneMeasure::place)
+            .forEach(faults::add);
       }
     }
     all.addAll(repairs.sentences());
@@ -70,7 +81,11 @@ public final class MusicReader {
           last.text().length(),
           "the tune ends here without a note: type some notes, such as D2 FA d4.");
     }
-    return new Tune(withNotes, all.build().asList());
+    return new Tune(
+        withNotes,
+        all.build().asList(),
+        general.build().asList(),
+        faults.addAll(repairs.places()).build());
   }
 
   private void body() {
@@ -87,13 +102,6 @@ public final class MusicReader {
     }
     notes.finish();
     measures.finish();
-  }
-
-  private List<String> sentences() {
-    List<String> all = new ArrayList<>();
-    measures.remark().ifPresent(all::add);
-    all.addAll(remarks.sentences(measures.finished().stream().map(TuneMeasure::number).toList()));
-    return all;
   }
 
   private void set(NoteDefaults changed) {

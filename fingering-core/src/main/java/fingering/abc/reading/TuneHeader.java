@@ -22,6 +22,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param name the name of its voice, empty for none
  * @param defaults the settings at the beginning of the body
  * @param tempo the tempo at the beginning
+ * @param firstMeasure the number of the first full measure
  * @param body the lines of the voice after the header
  */
 public record TuneHeader(
@@ -30,6 +31,7 @@ public record TuneHeader(
     String name,
     NoteDefaults defaults,
     Optional<AbcTempo> tempo,
+    int firstMeasure,
     ImmutableList<SourceLine> body) {
 
   /**
@@ -52,6 +54,7 @@ public record TuneHeader(
     private String title = "";
     private String composer = "";
     private NoteDefaults defaults = NoteDefaults.START;
+    private int firstMeasure = 1;
     private boolean hasNumber;
     private boolean hasKey;
     private boolean hasMeter;
@@ -95,7 +98,13 @@ public record TuneHeader(
               .orElse("");
       hasClef |= words.stream().skip(1).anyMatch(AbcClef::isClefWord);
       return new TuneHeader(
-          title, composer, name, Fields.voice(defaults, words, repairs), first, voices.lines(id));
+          title,
+          composer,
+          name,
+          Fields.voice(defaults, words, repairs),
+          first,
+          firstMeasure,
+          voices.lines(id));
     }
 
     /**
@@ -112,6 +121,7 @@ public record TuneHeader(
       }
       if (line.comment()) {
         defaults = Fields.directive(defaults, line.directive(), repairs);
+        firstMeasure = Fields.firstMeasure(line.directive(), repairs).orElse(firstMeasure);
         return;
       }
       LineCursor content = line.content();

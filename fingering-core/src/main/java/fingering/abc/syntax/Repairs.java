@@ -1,8 +1,10 @@
 package fingering.abc.syntax;
 
 import com.google.common.collect.ImmutableList;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -20,7 +22,11 @@ public final class Repairs {
     }
   }
 
+  /** Enough for a page that shows the text; a text that is no tune has a fault at every sign. */
+  private static final int MOST_PLACES = 200;
+
   private final Map<String, Found> all = new LinkedHashMap<>();
+  private final List<TuneFault> places = new ArrayList<>();
 
   /** Begins without repairs. */
   public Repairs() {}
@@ -44,6 +50,16 @@ public final class Repairs {
   public void add(SourceLine line, int index, String what) {
     Found here = new Found(line.number(), line.column(index), 1);
     all.merge(what, here, (first, again) -> first.again());
+    TuneFault fault = new TuneFault(here.line, here.column, what);
+    // Several voices share the header, and read it once each.
+    if (places.size() < MOST_PLACES && !places.contains(fault)) {
+      places.add(fault);
+    }
+  }
+
+  /** Returns the repairs one by one, in the order in which they were made; the first 200. */
+  public ImmutableList<TuneFault> places() {
+    return ImmutableList.copyOf(places);
   }
 
   /** Returns one sentence for each kind of repair, by line and column, without full stop. */

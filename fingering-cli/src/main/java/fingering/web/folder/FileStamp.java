@@ -1,4 +1,4 @@
-package fingering.web.lesson;
+package fingering.web.folder;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,6 +15,7 @@ import java.nio.file.attribute.FileTime;
 public record FileStamp(FileTime time, long size) {
   private static final FileStamp NONE = new FileStamp(FileTime.fromMillis(0), -1);
 
+  /** The stamp of a file. */
   public static FileStamp of(Path file) {
     try {
       BasicFileAttributes attributes = Files.readAttributes(file, BasicFileAttributes.class);

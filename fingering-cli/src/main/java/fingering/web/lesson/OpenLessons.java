@@ -166,18 +166,11 @@ public final class OpenLessons {
    * @param files the files of the teacher by their ids
    */
   public Optional<OpenLesson> opened(String id, Function<String, Optional<Path>> files) {
-    return get(id)
-        .or(
-            () ->
-                files
-                    .apply(id)
-                    .map(
-                        file ->
-                            in(file)
-                                .orElseGet(
-                                    () ->
-                                        open(
-                                            id, file, String.valueOf(file.getFileName()), false))));
+    return get(id).or(() -> files.apply(id).map(file -> in(file).orElseGet(() -> open(id, file))));
+  }
+
+  private OpenLesson open(String id, Path file) {
+    return open(id, file, String.valueOf(file.getFileName()), false);
   }
 
   /** The open lesson that is saved in a file; empty if it is not open. */
@@ -276,11 +269,8 @@ public final class OpenLessons {
    * @throws FingeringException if it cannot be saved; the message is one sentence
    */
   public OpenLesson kept(String id) {
-    State now = planned(id);
-    if (now.open().saved()) {
-      return now.open();
-    }
-    State saved =
+    planned(id);
+    State kept =
         locked(
             id,
             Cancellation.NEVER,
@@ -288,10 +278,10 @@ public final class OpenLessons {
               OpenLesson open = present(id);
               return open.saved() ? new State(open, "") : saved(open, open.stored());
             });
-    if (!saved.remark().isEmpty()) {
-      throw new FingeringException(saved.remark());
+    if (!kept.remark().isEmpty()) {
+      throw new FingeringException(kept.remark());
     }
-    return saved.open();
+    return kept.open();
   }
 
   /** A change that can be undone. */

@@ -18,15 +18,22 @@ final class PageStyle {
     return Templates.elements(read("page.css") + music());
   }
 
-  /** The style sheet of a handout, on paper of a size. */
-  static Content handout(Paper paper) {
+  /**
+   * The style sheet of a handout, on paper of a size.
+   *
+   * @param below the white below a line of music, in millimetres
+   * @param belowExercise the same of an exercise
+   */
+  static Content handout(Paper paper, String below, String belowExercise) {
     return Templates.elements(
-        "@page{size:%s portrait;margin:%smm}:root{--wide:%smm;--high:%smm}"
+        "@page{size:%s portrait;margin:%smm}:root{--wide:%smm;--high:%smm;--below:%smm;--exercise:%smm}"
                 .formatted(
                     paper.style(),
                     Svg.number(Paper.MARGIN),
                     Svg.number(paper.width()),
-                    Svg.number(paper.height()))
+                    Svg.number(paper.height()),
+                    below,
+                    belowExercise)
             + read("handout.css")
             + music());
   }

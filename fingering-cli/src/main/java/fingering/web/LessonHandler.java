@@ -71,7 +71,7 @@ final class LessonHandler implements Handler {
     if (!address.matches()) {
       return Optional.empty();
     }
-    Optional<OpenLesson> opened = opened(address.group(1));
+    Optional<OpenLesson> opened = lessons.opened(address.group(1), folder::file);
     if (opened.isEmpty()) {
       return Optional.empty();
     }
@@ -105,7 +105,7 @@ final class LessonHandler implements Handler {
     if (!address.matches() || address.group(2) == null) {
       return Optional.empty();
     }
-    Optional<OpenLesson> open = opened(address.group(1));
+    Optional<OpenLesson> open = lessons.opened(address.group(1), folder::file);
     if (open.isEmpty()) {
       return Optional.empty();
     }
@@ -132,24 +132,6 @@ final class LessonHandler implements Handler {
     } catch (InfeasibleBriefException e) {
       return Optional.of(conflict(request.path(), id, form, e));
     }
-  }
-
-  /** An open lesson, or one of the folder that is opened now. */
-  private Optional<OpenLesson> opened(String id) {
-    return lessons
-        .get(id)
-        .or(
-            () ->
-                folder
-                    .file(id)
-                    .map(
-                        file ->
-                            lessons
-                                .in(file)
-                                .orElseGet(
-                                    () ->
-                                        lessons.open(
-                                            id, file, String.valueOf(file.getFileName()), false))));
   }
 
   /** What a request changes; empty if there is no such change. */

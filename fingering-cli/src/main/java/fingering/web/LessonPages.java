@@ -7,7 +7,9 @@ import com.google.common.cache.CacheBuilder;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.primitives.Ints;
+import fingering.engraving.drawing.Circled;
 import fingering.lesson.Lesson;
+import fingering.lesson.LessonCircles;
 import fingering.lesson.LessonPlan;
 import fingering.lesson.PlanName;
 import fingering.music.Tempo;
@@ -23,6 +25,7 @@ import fingering.page.live.MusicLine;
 import fingering.page.live.OpenView;
 import fingering.page.live.OpenView.Option;
 import fingering.page.music.Lanes;
+import fingering.page.music.Rings;
 import fingering.plan.Plan;
 import fingering.tables.Position;
 import fingering.tables.RomanNumeral;
@@ -50,6 +53,9 @@ final class LessonPages {
 
   /** The narrowest window, in pixels, in which long lines can be read. */
   private static final int WIDE_WINDOW = 700;
+
+  /** The event of a page whose plans have changed. */
+  private static final String REPLANNED = "replanned";
 
   /** The pages whose music is remembered. */
   private static final int PAGES = 64;
@@ -173,7 +179,7 @@ final class LessonPages {
   Reply answer(OpenLessons.State state, Map<String, String> fields, String page) {
     OpenLesson open = state.open();
     Planned planned = open.planned().orElseThrow();
-    List<MusicLine> lines = planned.lines(window(fields) < WIDE_WINDOW, ImmutableList.of());
+    List<MusicLine> lines = planned.lines(window(fields) < WIDE_WINDOW, rings(open, planned));
     Optional<Shown> before =
         Optional.ofNullable(shown.getIfPresent(page)).filter(old -> old.fits(open.id(), lines));
     List<MusicLine> changed =
@@ -186,43 +192,56 @@ final class LessonPages {
     PageContent content = planned.advice().content();
     Lanes lanes = planned.lanes();
     return Reply.html(
-        Reply.DONE,
-        LivePage.answer(
-            new AnswerView(
-                open.address(),
-                open.revision(),
-                state.remark(),
-                content.title(),
-                content.verdict(),
-                content.about(),
-                fields(open),
-                plans(open, planned),
-                planned.chosen().isEmpty() || planned.plan().sameFingering(content.main())
-                    ? ""
-                    : text(
-                        "plan.shown", planned.plan().name(), planned.advice().line(planned.plan())),
-                planned.advice().remarks(planned.plan()),
-                demands(open, planned),
-                lanes.below().stream()
-                    .map(lane -> text("plan.below", lane.name()))
-                    .findFirst()
-                    .orElse(""),
-                lanes.signs(),
-                content.care(),
-                open.saved() ? open.name() : "",
-                !open.history().past().isEmpty(),
-                !open.history().future().isEmpty(),
-                before.map(old -> changes(old.plan(), planned.plan())).orElse(ImmutableList.of()),
-                locked(open, planned),
-                before.isEmpty(),
-                now.size() < changed.size(),
-                ImmutableList.copyOf(now))));
+            Reply.DONE,
+            LivePage.answer(
+                new AnswerView(
+                    open.address(),
+                    open.revision(),
+                    state.remark(),
+                    content.title(),
+                    content.verdict(),
+                    content.about(),
+                    fields(open),
+                    plans(open, planned),
+                    planned.chosen().isEmpty() || planned.plan().sameFingering(content.main())
+                        ? ""
+                        : text(
+                            "plan.shown",
+                            planned.plan().name(),
+                            planned.advice().line(planned.plan())),
+                    planned.advice().remarks(planned.plan()),
+                    demands(open, planned),
+                    lanes.below().stream()
+                        .map(lane -> text("plan.below", lane.name()))
+                        .findFirst()
+                        .orElse(""),
+                    lanes.signs(),
+                    content.care(),
+                    open.saved() ? open.name() : "",
+                    !open.history().past().isEmpty(),
+                    !open.history().future().isEmpty(),
+                    before
+                        .map(old -> changes(old.plan(), planned.plan()))
+                        .orElse(ImmutableList.of()),
+                    locked(open, planned),
+                    before.isEmpty(),
+                    now.size() < changed.size(),
+                    ImmutableList.copyOf(now))))
+        .with("HX-Trigger", REPLANNED);
+  }
+
+  /** The rings in the music; none unless the lesson shows them. */
+  private static ImmutableList<Circled> rings(OpenLesson open, Planned planned) {
+    LessonCircles circles = open.lesson().circles();
+    return circles.shown()
+        ? Rings.of(planned.passage(), circles.of(planned.circles()))
+        : ImmutableList.of();
   }
 
   /** The lines that a page has not been sent yet. */
   Reply rest(OpenLesson open, Map<String, String> fields, String page) {
     Planned planned = open.planned().orElseThrow();
-    List<MusicLine> lines = planned.lines(window(fields) < WIDE_WINDOW, ImmutableList.of());
+    List<MusicLine> lines = planned.lines(window(fields) < WIDE_WINDOW, rings(open, planned));
     Optional<Shown> before =
         Optional.ofNullable(shown.getIfPresent(page)).filter(old -> old.fits(open.id(), lines));
     List<MusicLine> missing =

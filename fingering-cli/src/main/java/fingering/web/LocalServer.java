@@ -17,7 +17,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
@@ -67,6 +66,7 @@ public final class LocalServer implements AutoCloseable {
     handOver = new HandOver(host, secrets, entrance);
     warmUp =
         new WarmUp(new OpenLessons(adviser, keeper), new LessonPages(frames, students), dropped);
+    LessonPages lessonPages = new LessonPages(frames, students);
     routes =
         new Routes(
             gate,
@@ -76,15 +76,17 @@ public final class LocalServer implements AutoCloseable {
             ImmutableList.of(
                 new ResourceHandler(),
                 pages,
-                new SoundHandler(lessons),
+                new SoundHandler(lessons, clock),
                 new HomeHandler(frames, teachers),
                 new StudentsHandler(frames, students, clock),
                 new BesideHandler(frames, students, lessons, adviser),
                 new DemoHandler(teachers, clock),
                 new TypeHandler(frames, secrets, teachers, new TypedFiles(folder, clock)),
                 new DropHandler(dropped, lessons),
-                new LessonHandler(
-                    secrets, teachers, students, lessons, new LessonPages(frames, students))));
+                new PracticeHandler(teachers, lessons, frames, clock),
+                new SheetHandler(teachers, lessons, secrets, clock),
+                new CircleHandler(teachers, lessons, lessonPages),
+                new LessonHandler(secrets, teachers, students, lessons, lessonPages)));
     threads = Executors.newFixedThreadPool(THREADS, task -> thread(task, "page"));
     watch = Executors.newSingleThreadScheduledExecutor(task -> thread(task, "watch"));
     Future<?> unused =
@@ -220,10 +222,7 @@ public final class LocalServer implements AutoCloseable {
 
   private static void send(HttpExchange exchange, Reply reply) throws IOException {
     headers(exchange, reply);
-    byte[] body =
-        exchange.getRequestMethod().equals("HEAD")
-            ? new byte[0]
-            : reply.body().getBytes(StandardCharsets.UTF_8);
+    byte[] body = exchange.getRequestMethod().equals("HEAD") ? new byte[0] : reply.bytes();
     exchange.sendResponseHeaders(reply.status(), body.length == 0 ? -1 : body.length);
     if (body.length > 0) {
       try (OutputStream out = exchange.getResponseBody()) {

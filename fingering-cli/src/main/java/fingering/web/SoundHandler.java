@@ -9,6 +9,7 @@ import fingering.music.Tempo;
 import fingering.page.GiftPage;
 import fingering.page.SoundTable;
 import fingering.page.view.HandoutContent;
+import fingering.page.view.Paper;
 import fingering.practice.JournalFile;
 import fingering.tables.FingeringException;
 import fingering.web.lesson.OpenLesson;
@@ -16,6 +17,9 @@ import fingering.web.lesson.OpenLessons;
 import fingering.web.lesson.Planned;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -25,9 +29,11 @@ final class SoundHandler implements Handler {
   private static final Pattern ADDRESS = Pattern.compile("/open/([A-Za-z0-9_-]{24})/(sound|gift)");
 
   private final OpenLessons lessons;
+  private final Clock clock;
 
-  SoundHandler(OpenLessons lessons) {
+  SoundHandler(OpenLessons lessons, Clock clock) {
     this.lessons = lessons;
+    this.clock = clock;
   }
 
   @Override
@@ -76,9 +82,16 @@ final class SoundHandler implements Handler {
     }
   }
 
-  private static Reply gift(OpenLesson open) {
+  private Reply gift(OpenLesson open) {
     Planned planned = open.planned().orElseThrow(() -> new FingeringException(text("gift.early")));
-    HandoutContent content = planned.advice().handout(open.stored(), planned.plan());
+    HandoutContent content =
+        planned
+            .advice()
+            .handout(
+                planned.plan(),
+                open.stored(),
+                LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault()),
+                Paper.A4);
     String page = GiftPage.of(content, table(open.stored(), planned));
     String name =
         content

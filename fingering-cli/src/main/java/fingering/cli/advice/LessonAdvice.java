@@ -1,24 +1,32 @@
 package fingering.cli.advice;
 
 import com.google.common.collect.ImmutableList;
+import fingering.cli.file.NewFiles;
+import fingering.cli.file.OwnFiles;
 import fingering.cli.option.LadderOptions;
 import fingering.cli.option.PlanningContext;
 import fingering.cli.option.PlayerOptions;
+import fingering.cli.practice.TakenHome;
 import fingering.cli.text.PageOutput;
 import fingering.cli.text.PlanLine;
 import fingering.lesson.LessonPlan;
 import fingering.lesson.LessonPlanner;
 import fingering.lesson.StoredLesson;
 import fingering.page.PageContent;
+import fingering.page.live.PracticeNow;
 import fingering.page.view.HandoutContent;
 import fingering.page.view.Ladder;
 import fingering.page.view.Paper;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
+import fingering.plan.marks.MarkedCopy;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
 import fingering.web.lesson.Advice;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Optional;
 
 /**
@@ -82,18 +90,58 @@ record LessonAdvice(
   }
 
   @Override
-  public HandoutContent handout(StoredLesson now, Plan plan) {
+  public PracticeNow practice(Plan plan, StoredLesson now, LocalDate today) {
+    return LessonPractice.of(
+        named(plan), planning.scoringContext().level(), ladder(now, today), today);
+  }
+
+  @Override
+  public HandoutContent handout(Plan plan, StoredLesson now, LocalDate today, Paper paper) {
+    LadderOptions ladder = ladder(now, today);
+    return TakenHome.of(
+        paper,
+        named(plan),
+        Optional.empty(),
+        planning,
+        now.lesson().circles(),
+        ladder,
+        days(plan, ladder));
+  }
+
+  /** A plan under the name that a student understands, if it is one of the usual ones. */
+  private Plan named(Plan plan) {
+    return usual.plans().stream()
+        .filter(plan::sameFingering)
+        .findFirst()
+        .map(one -> plan.withName(one.name()))
+        .orElse(plan);
+  }
+
+  private static LadderOptions ladder(StoredLesson lesson, LocalDate today) {
     LadderOptions ladder = new LadderOptions();
-    ladder.from(now);
-    return TakenHome.of(Paper.A4, plan, Optional.empty(), planning, ladder, climb(plan, ladder));
+    ladder.from(lesson);
+    ladder.on(today);
+    return ladder;
   }
 
   /** The ladder to climb; empty once the hearing is over, or if the journal cannot be read. */
-  private Optional<Ladder> climb(Plan plan, LadderOptions ladder) {
+  private Optional<Ladder> days(Plan plan, LadderOptions ladder) {
     try {
       return TakenHome.ladder(plan, planning, ladder, ladder.entries());
     } catch (FingeringException e) {
       return Optional.empty();
+    }
+  }
+
+  @Override
+  public boolean write(Plan plan, MarkedCopy copy, Path target) {
+    if (Files.exists(target, LinkOption.NOFOLLOW_LINKS) && !OwnFiles.isUnchangedScore(target)) {
+      return false;
+    }
+    try (NewFiles files = new NewFiles()) {
+      files.score(planning.file(), copy.of(planning.file().text(), plan), target);
+      files.publish();
+      return true;
     }
   }
 }

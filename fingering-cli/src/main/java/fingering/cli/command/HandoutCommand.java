@@ -1,7 +1,6 @@
 package fingering.cli.command;
 
 import com.google.common.collect.ImmutableList;
-import fingering.cli.advice.TakenHome;
 import fingering.cli.lesson.LessonOption;
 import fingering.cli.option.DemandOptions;
 import fingering.cli.option.LadderOptions;
@@ -11,7 +10,9 @@ import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.output.HandoutOutput;
+import fingering.cli.practice.TakenHome;
 import fingering.demand.MeasureSpan;
+import fingering.lesson.LessonCircles;
 import fingering.lesson.StoredLesson;
 import fingering.page.HandoutPage;
 import fingering.page.view.Ladder;
@@ -90,6 +91,7 @@ final class HandoutCommand extends BaseCommand {
                 plan,
                 keepOpen ? rival(plan, planning) : Optional.empty(),
                 planning,
+                stored.map(one -> one.lesson().circles()).orElse(LessonCircles.ALL),
                 ladder,
                 ladder(plan, planning)));
     output.print(page.html(), spec);

@@ -16,6 +16,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * Saves open lessons in their files. A score that was dropped on the page is copied into the
@@ -105,13 +107,20 @@ public final class LessonKeeper {
   }
 
   private static Path free(Path wanted) {
-    for (int i = 1; i < MOST; i++) {
-      Path file = numbered(wanted, i);
-      if (!Files.exists(file, java.nio.file.LinkOption.NOFOLLOW_LINKS)) {
-        return file;
-      }
-    }
-    throw new FingeringException(text("save.names", wanted.getFileName()));
+    return first(wanted, file -> !Files.exists(file, java.nio.file.LinkOption.NOFOLLOW_LINKS));
+  }
+
+  /**
+   * The first file that fits, of a name and similar ones.
+   *
+   * @throws FingeringException if none of them fits
+   */
+  public static Path first(Path wanted, Predicate<Path> fits) {
+    return IntStream.range(1, MOST)
+        .mapToObj(i -> numbered(wanted, i))
+        .filter(fits)
+        .findFirst()
+        .orElseThrow(() -> new FingeringException(text("save.names", wanted.getFileName())));
   }
 
   /** {@code mill-2.yaml} for the second file of that name. */

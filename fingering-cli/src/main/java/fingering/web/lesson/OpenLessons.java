@@ -23,6 +23,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.locks.Lock;
+import java.util.function.Function;
 
 /**
  * The lessons that are open, the ones used last. What is newer on disk wins over what is remembered
@@ -159,6 +160,19 @@ public final class OpenLessons {
     return Optional.ofNullable(open.get(id));
   }
 
+  /**
+   * An open lesson, or one that is opened now; empty if there is none of that id.
+   *
+   * @param files the files of the teacher by their ids
+   */
+  public Optional<OpenLesson> opened(String id, Function<String, Optional<Path>> files) {
+    return get(id).or(() -> files.apply(id).map(file -> in(file).orElseGet(() -> open(id, file))));
+  }
+
+  private OpenLesson open(String id, Path file) {
+    return open(id, file, String.valueOf(file.getFileName()), false);
+  }
+
   /** The open lesson that is saved in a file; empty if it is not open. */
   public synchronized Optional<OpenLesson> in(Path file) {
     return open.values().stream()
@@ -247,6 +261,27 @@ public final class OpenLessons {
                   Optional.of(plans(before.with(planned), stored, cancellation)));
           return saved(after, before.stored());
         });
+  }
+
+  /**
+   * The present state with its plans, saved in a file even if nothing has been changed yet.
+   *
+   * @throws FingeringException if it cannot be saved; the message is one sentence
+   */
+  public OpenLesson kept(String id) {
+    planned(id);
+    State kept =
+        locked(
+            id,
+            Cancellation.NEVER,
+            () -> {
+              OpenLesson open = present(id);
+              return open.saved() ? new State(open, "") : saved(open, open.stored());
+            });
+    if (!kept.remark().isEmpty()) {
+      throw new FingeringException(kept.remark());
+    }
+    return kept.open();
   }
 
   /** A change that can be undone. */

@@ -1,14 +1,12 @@
-package fingering.cli.advice;
+package fingering.cli.practice;
 
 import fingering.cli.option.LadderOptions;
 import fingering.cli.option.PlanningContext;
-import fingering.cli.practice.PracticeText;
-import fingering.cli.practice.PracticeWords;
-import fingering.cli.practice.SpotsText;
 import fingering.cli.terminal.Dates;
 import fingering.cli.text.HeadingText;
 import fingering.cli.text.TempoText;
 import fingering.demand.MeasureSpan;
+import fingering.lesson.LessonCircles;
 import fingering.page.view.HandoutContent;
 import fingering.page.view.Ladder;
 import fingering.page.view.Paper;
@@ -19,7 +17,7 @@ import fingering.practice.PracticePlan;
 import fingering.practice.PracticeSpots;
 import java.util.Optional;
 
-/** What a student takes home, on paper or as a file. */
+/** What a student takes home on paper. */
 public final class TakenHome {
   private static final int SPOTS = 3;
 
@@ -29,6 +27,7 @@ public final class TakenHome {
    * The content for a plan.
    *
    * @param rival the plan that the teacher keeps open
+   * @param circles what the teacher circles
    * @param days the ladder to climb; empty if none is planned
    */
   public static HandoutContent of(
@@ -36,6 +35,7 @@ public final class TakenHome {
       Plan plan,
       Optional<Plan> rival,
       PlanningContext planning,
+      LessonCircles circles,
       LadderOptions ladder,
       Optional<Ladder> days) {
     return new HandoutContent(
@@ -48,7 +48,7 @@ public final class TakenHome {
         plan,
         rival,
         planning.printed(),
-        CircleFinder.of(plan, planning.printed()),
+        circles.of(CircleFinder.of(plan, planning.printed())),
         SpotsText.onHandout(
             PracticeSpots.few(PracticeSpots.of(plan, planning.scoringContext().level()), SPOTS)),
         days,

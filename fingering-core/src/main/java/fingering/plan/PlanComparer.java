@@ -76,10 +76,7 @@ public final class PlanComparer {
     return new PlanComparer(planner.passage(), planner, allowed, ImmutableList.of());
   }
 
-  /**
-   * A copy with demands that every plan has to meet besides those of its brief. They replace the
-   * demands of this comparer.
-   */
+  /** A copy with other demands, which every plan has to meet besides those of its brief. */
   public PlanComparer withDemands(ImmutableList<Demand> newDemands) {
     return new PlanComparer(passage, planner, allowed, newDemands);
   }
@@ -98,10 +95,7 @@ public final class PlanComparer {
     return passage;
   }
 
-  /**
-   * A copy whose searches can be cancelled; see {@link Planner#withCancellation}. A comparison that
-   * is cancelled returns no plans.
-   */
+  /** A copy whose searches can be cancelled; see {@link Planner#withCancellation}. */
   public PlanComparer withCancellation(Cancellation cancellation) {
     return new PlanComparer(passage, planner.withCancellation(cancellation), allowed, demands);
   }

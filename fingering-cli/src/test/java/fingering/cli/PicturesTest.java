@@ -71,7 +71,8 @@ final class PicturesTest {
   @Test
   void everyPictureIsShownAndEveryShownPictureExists() throws IOException {
     List<String> shown = new ArrayList<>();
-    for (String page : List.of("model.md", "contributing/architecture.md", "../README.md")) {
+    for (String page :
+        List.of("model.md", "open.md", "contributing/architecture.md", "../README.md")) {
       SHOWN
           .matcher(Files.readString(DocumentedCommand.DOCS.resolve(page)))
           .results()

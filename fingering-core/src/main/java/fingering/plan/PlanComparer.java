@@ -199,11 +199,6 @@ public final class PlanComparer {
     return planner.plan(withOwnDemands(brief));
   }
 
-  /** The points of a plan above those of the cheapest plan without constraints. */
-  public long extraCost(Plan plan) {
-    return plan.total() - planner.plan(Brief.free(FREE_CHOICE)).total();
-  }
-
   /**
    * The best plans of several briefs, side by side. A remark names each brief that cannot be met.
    *

@@ -13,9 +13,13 @@ public final class AuditionHtml {
 
   /** The page. */
   public static String of(PlannedSheet sheet, ScoringContext scoring) {
+    return AuditionPage.of(content(sheet, scoring));
+  }
+
+  /** The content of the page. */
+  public static AuditionContent content(PlannedSheet sheet, ScoringContext scoring) {
     AskedTable table = new AskedTable(sheet);
-    return AuditionPage.of(
-        new AuditionContent(
+    return new AuditionContent(
             AuditionText.title(sheet),
             ImmutableList.copyOf(AuditionVerdict.of(sheet)),
             ImmutableList.of(scoring.line()),
@@ -24,7 +28,7 @@ public final class AuditionHtml {
                 .mapToObj(piece -> piece(sheet, scoring, piece))
                 .collect(ImmutableList.toImmutableList()),
             sheet.problemLines(),
-            String.join(" ", AuditionText.care(sheet, scoring))));
+            String.join(" ", AuditionText.care(sheet, scoring)));
   }
 
   private static AuditionContent.Piece piece(

@@ -92,6 +92,18 @@ public final class AuditionSheetFile {
   }
 
   /**
+   * A sheet that says something.
+   *
+   * @param file the file that it would be in; names of files are relative to its folder
+   * @throws FingeringException if the content has a mistake; the message is one sentence
+   */
+  public static AuditionSheet of(Path file, SheetContent content) {
+    String text = String.join("", SheetText.keys(content).values());
+    return new AuditionSheetFile(UserFields.parse(file.toString(), text, SHEET))
+        .sheet(file.toString());
+  }
+
+  /**
    * Reads what the text of a sheet says. It need not have any pieces yet.
    *
    * @param name the name of the file, for messages

@@ -6,6 +6,7 @@ import com.google.common.collect.ImmutableList;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import fingering.tables.FingeringException;
+import fingering.web.audition.SheetsFolder;
 import fingering.web.folder.StudentsFolder;
 import fingering.web.lesson.Adviser;
 import fingering.web.lesson.LessonKeeper;
@@ -50,6 +51,7 @@ public final class LocalServer implements AutoCloseable {
     Frames frames = new Frames(gate);
     TeachersFolder teachers = new TeachersFolder(folder, secrets);
     StudentsFolder students = new StudentsFolder(folder, name -> secrets.sign("student", name));
+    SheetsFolder sheets = new SheetsFolder(folder, name -> secrets.sign("sheet", name));
     routes =
         new Routes(
             gate,
@@ -60,6 +62,9 @@ public final class LocalServer implements AutoCloseable {
                 new HomeHandler(frames, teachers),
                 new StudentsHandler(frames, students, clock),
                 new BesideHandler(frames, students, lessons, adviser),
+                new AuditionHandler(
+                    frames, teachers, sheets, students, adviser.sheets(), clock),
+                new ScalesHandler(frames, teachers, sheets, students, adviser.sheets(), clock),
                 new TypeHandler(frames, secrets, teachers, new TypedFiles(folder, clock)),
                 new DropHandler(dropped, lessons),
                 new LessonHandler(teachers, lessons, new LessonPages(frames))));

@@ -12,6 +12,7 @@ import fingering.cli.option.InstrumentOptions;
 import fingering.cli.option.LimitOptions;
 import fingering.cli.option.PlayerOptions;
 import fingering.cli.student.Students;
+import fingering.cli.text.SummaryText;
 import fingering.demand.ShowPosition;
 import fingering.demand.Skill;
 import fingering.exercise.PlannedScale;
@@ -154,6 +155,6 @@ final class SheetAdvice implements SheetAdviser {
     Position.range(Position.FIRST, Position.of(7)).stream()
         .flatMap(position -> plans.in(request, position).stream())
         .forEach(ways::add);
-    return new ScaleResult(ways.build());
+    return new ScaleResult(ways.build(), SummaryText.CARE);
   }
 }

@@ -7,8 +7,9 @@ import fingering.exercise.PlannedScale;
  * A scale with its fingerings.
  *
  * @param ways the easiest one, and one for each position in which it can begin
+ * @param care the warning about strain
  */
-public record ScaleResult(ImmutableList<Way> ways) {
+public record ScaleResult(ImmutableList<Way> ways, String care) {
 
   /**
    * A fingering of the scale.

@@ -1,0 +1,131 @@
+package fingering.page.audition;
+
+import static fingering.page.view.PageText.text;
+
+import com.google.common.collect.ImmutableList;
+import fingering.engraving.glyph.Glyph;
+import fingering.page.AuditionContent;
+import fingering.page.NoteWays;
+import fingering.page.live.SheetPlansView;
+import fingering.page.live.SheetPlansView.Field;
+import fingering.page.live.SheetPlansView.Link;
+import fingering.page.live.SheetPlansView.Row;
+import fingering.page.music.Lanes;
+import fingering.page.music.MusicPanel;
+import fingering.page.view.AuditionPiece;
+import fingering.verdict.PlanFigures;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.IntFunction;
+
+/** The plans of an audition sheet in words and music. */
+public final class SheetPlans {
+  private static final String PIECE = "piece";
+
+  private SheetPlans() {}
+
+  /**
+   * The plans.
+   *
+   * @param address the address of the sheet
+   * @param student for whom they are made, and on what
+   * @param links where a piece of the sheet is opened, by its number from 1; empty if nowhere
+   */
+  public static SheetPlansView of(
+      SheetResult result, String address, String student, IntFunction<String> links) {
+    AuditionContent content = result.content();
+    ImmutableList.Builder<SheetPlansView.Piece> pieces = ImmutableList.builder();
+    Set<Glyph> known = EnumSet.noneOf(Glyph.class);
+    for (int i = 0; i < content.pieces().size(); i++) {
+      int number = result.planned().get(i);
+      pieces.add(
+          new SheetPlansView.Piece(
+              piece(content.pieces().get(i), PIECE + number, known), links.apply(number)));
+    }
+    return new SheetPlansView(
+        address,
+        content.title(),
+        student,
+        content.answer(),
+        result.asked().stream().map(SheetPlans::row).collect(ImmutableList.toImmutableList()),
+        pieces.build(),
+        result.problems().stream()
+            .map(one -> text("sheet.problem", one.number(), one.sentence()))
+            .collect(ImmutableList.toImmutableList()),
+        content.care());
+  }
+
+  private static AuditionPiece piece(AuditionContent.Piece piece, String id, Set<Glyph> known) {
+    Lanes lanes = Lanes.of(piece.plan().plans().get(0));
+    return new AuditionPiece(
+        id,
+        piece.title(),
+        piece.lines(),
+        known.isEmpty() ? lanes.signs() : "",
+        new MusicPanel(piece.plan().passage(), piece.printed(), lanes)
+            .html(id, MusicPanel.WIDE, known));
+  }
+
+  private static Row row(SheetResult.Asked asked) {
+    ImmutableList.Builder<Field> fields = ImmutableList.builder();
+    asked
+        .advice()
+        .ifPresent(
+            advice ->
+                advice.scale().keys().forEach((key, value) -> fields.add(new Field(key, value))));
+    return new Row(
+        asked.what(),
+        asked.met(),
+        asked.met() ? text("sheet.shown") : text("sheet.missing"),
+        asked.shown().stream()
+            .map(
+                one ->
+                    new Link(
+                        PIECE + one.number(),
+                        text("sheet.piece", one.number(), one.name()),
+                        text("sheet.where", one.measures(), one.amount())))
+            .collect(ImmutableList.toImmutableList()),
+        remarks(asked),
+        fields.build(),
+        asked.advice().map(advice -> text("sheet.add-advised", advice.name())).orElse(""));
+  }
+
+  private static ImmutableList<String> remarks(SheetResult.Asked asked) {
+    if (asked.easiest()) {
+      return ImmutableList.of();
+    }
+    ImmutableList.Builder<String> remarks = ImmutableList.builder();
+    if (asked.met()) {
+      remarks.add(text("sheet.not-easiest"));
+    } else if (asked.offers().isEmpty()) {
+      remarks.add(text("sheet.nowhere"));
+    } else {
+      remarks.add(text("sheet.not-together"));
+    }
+    List<String> offers =
+        asked.offers().stream()
+            .map(
+                offer ->
+                    text(
+                        "sheet.offer",
+                        offer.number(),
+                        offer.name(),
+                        offer.measures(),
+                        price(offer.more())))
+            .toList();
+    if (!offers.isEmpty()) {
+      remarks.add(text("sheet.offers", String.join("; ", offers)));
+    }
+    asked
+        .advice()
+        .ifPresent(
+            advice -> remarks.add(text("sheet.advice", advice.name(), advice.position())));
+    return remarks.build();
+  }
+
+  private static String price(PlanFigures more) {
+    List<String> figures = NoteWays.figures(more);
+    return figures.isEmpty() ? text("sheet.harder") : String.join(", ", figures);
+  }
+}

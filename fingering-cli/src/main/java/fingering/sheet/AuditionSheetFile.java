@@ -83,12 +83,15 @@ public final class AuditionSheetFile {
    *     and line
    */
   public static AuditionSheet read(Path file) {
-    AuditionSheetFile sheet = new AuditionSheetFile(UserFields.read(file, SHEET));
-    AuditionSheet read = sheet.sheet(file.toString());
-    if (read.entries().isEmpty()) {
-      throw sheet.fields.refusal("the sheet lists nothing to play; add scales or excerpts");
+    UserFields fields = UserFields.read(file, SHEET);
+    if (!hasPieces(fields)) {
+      throw fields.refusal("the sheet lists nothing to play; add scales or excerpts");
     }
-    return read;
+    return new AuditionSheetFile(fields).sheet(file.toString());
+  }
+
+  private static boolean hasPieces(UserFields fields) {
+    return fields.has(SheetText.SCALES) || fields.has(SheetText.EXCERPTS);
   }
 
   /**
@@ -112,7 +115,7 @@ public final class AuditionSheetFile {
    */
   static SheetContent content(String name, String text) {
     UserFields fields = UserFields.parse(name, text, SHEET);
-    if (!fields.has("title") && !fields.has(SheetText.SCALES) && !fields.has(SheetText.EXCERPTS)) {
+    if (!fields.has("title") && !hasPieces(fields)) {
       throw fields.missing("title");
     }
     AuditionSheet sheet = new AuditionSheetFile(fields).sheet(name);

@@ -122,16 +122,23 @@ final class AuditionHandler implements Handler {
     SheetForm form = new SheetForm(sheet);
     String instrument = form.instrument().nameInSentence();
     String student = studentName(entry.stored());
-    return Reply.html(
-        Reply.DONE,
-        SheetsPage.plans(
-            SheetPlans.of(
-                adviser.plan(AuditionSheetFile.read(entry.stored().file())),
-                address(entry),
-                student.isEmpty()
-                    ? text("sheet.for-anyone", instrument)
-                    : text("sheet.for", student, instrument),
-                number -> link(entry.stored(), sheet.pieces().get(number - 1)))));
+    try {
+      return Reply.html(
+          Reply.DONE,
+          SheetsPage.plans(
+              SheetPlans.of(
+                  adviser.plan(AuditionSheetFile.read(entry.stored().file())),
+                  address(entry),
+                  student.isEmpty()
+                      ? text("sheet.for-anyone", instrument)
+                      : text("sheet.for", student, instrument),
+                  number -> link(entry.stored(), sheet.pieces().get(number - 1)))));
+    } catch (FingeringException e) {
+      String place = Pattern.quote(entry.stored().file().toString()) + "(, line \\d+)?: ";
+      return Reply.html(
+          Reply.DONE,
+          SheetsPage.nothing(String.valueOf(e.getMessage()).replaceFirst("^" + place, "")));
+    }
   }
 
   private String studentName(StoredSheet sheet) {
@@ -248,14 +255,14 @@ final class AuditionHandler implements Handler {
     ImmutableMap<String, String> fields = request.form();
     SheetsFolder.Entry entry = sheet.get();
     if (!mark(entry.stored()).equals(fields.getOrDefault(SEEN, ""))) {
-      return Optional.of(answer(entry, ImmutableList.of(text("sheet.stale"))));
+      return Optional.of(answer(entry, ImmutableList.of(text("sheet.stale")), true));
     }
     return changed(entry, address.group(2), fields)
         .map(
             content -> {
               UserFileStore.Saved saved = sheets.save(entry.stored(), content, today());
               return answer(
-                  sheets.sheet(entry.id()).orElse(entry), said(entry.stored().file(), saved));
+                  sheets.sheet(entry.id()).orElse(entry), said(entry.stored().file(), saved), false);
             });
   }
 
@@ -325,8 +332,8 @@ final class AuditionHandler implements Handler {
     return new SheetContent.Piece(false, keys.build());
   }
 
-  private Reply answer(SheetsFolder.Entry entry, ImmutableList<String> said) {
-    return Reply.html(Reply.DONE, SheetsPage.form(view(entry, said))).with("HX-Trigger", "sheet");
+  private Reply answer(SheetsFolder.Entry entry, ImmutableList<String> said, boolean all) {
+    return Reply.html(Reply.DONE, SheetsPage.answer(view(entry, said), all)).with("HX-Trigger", "sheet");
   }
 
   static ImmutableList<String> said(Path file, UserFileStore.Saved saved) {

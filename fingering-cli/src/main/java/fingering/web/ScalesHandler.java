@@ -2,8 +2,11 @@ package fingering.web;
 
 import static fingering.page.view.PageText.text;
 
+import com.google.common.cache.Cache;
+import com.google.common.cache.CacheBuilder;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import fingering.exercise.ScaleRequest;
 import fingering.files.FileProblem;
 import fingering.files.TextFiles;
 import fingering.lesson.Lesson;
@@ -19,6 +22,7 @@ import fingering.page.audition.SheetForm;
 import fingering.page.audition.SheetsPage;
 import fingering.page.live.ScalesView;
 import fingering.page.live.StudentView.Choice;
+import fingering.player.Player;
 import fingering.plan.marks.PlanMarks;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
@@ -47,12 +51,22 @@ final class ScalesHandler implements Handler {
   private static final String SHEET = "sheet";
   private static final String STUDENT = "student";
 
+  /** The scales that are kept. */
+  private static final int KEPT = 8;
+
+  /** More names than that are not tried. */
+  private static final int MOST_NAMES = 100;
+
   private final Frames frames;
   private final TeachersFolder folder;
   private final SheetsFolder sheets;
   private final StudentsFolder students;
   private final SheetAdviser adviser;
   private final Clock clock;
+
+  /** The last scales, so that another fingering of one is there at once. */
+  private final Cache<Asked, ScaleResult> kept =
+      CacheBuilder.newBuilder().maximumSize(KEPT).build();
 
   ScalesHandler(
       Frames frames,
@@ -125,6 +139,17 @@ final class ScalesHandler implements Handler {
     return Instruments.standard().named(fields.getOrDefault(ScaleMenus.INSTRUMENT, ""));
   }
 
+  /**
+   * What fingerings are made for.
+   *
+   * @param request the scale and how to play it
+   * @param instrument the id of the instrument
+   * @param from where it begins; empty for the lowest place
+   * @param player what the player file says; empty for an unknown player
+   */
+  private record Asked(
+      ScaleRequest request, String instrument, String from, Optional<Player> player) {}
+
   private ScaleResult planned(AskedScale asked, Map<String, String> fields) {
     Instrument instrument = instrument(fields);
     Optional<StudentsFolder.Entry> student = student(fields);
@@ -135,8 +160,21 @@ final class ScalesHandler implements Handler {
               throw new FingeringException(
                   text("scale.other-instrument", one.name(), instrument.nameInSentence()));
             });
-    return adviser.scale(
-        asked.request(), instrument, asked.from(), student.map(one -> one.stored().file()));
+    Asked key =
+        new Asked(
+            asked.request(),
+            instrument.id(),
+            asked.from(),
+            student.map(StudentsFolder.Entry::player));
+    ScaleResult known = kept.getIfPresent(key);
+    if (known != null) {
+      return known;
+    }
+    ScaleResult made =
+        adviser.scale(
+            asked.request(), instrument, asked.from(), student.map(one -> one.stored().file()));
+    kept.put(key, made);
+    return made;
   }
 
   private Reply ways(ImmutableMap<String, String> query) {
@@ -240,7 +278,7 @@ final class ScalesHandler implements Handler {
 
   /** A file of the folder that does not exist yet, nor a lesson of its name. */
   private Path unused(String name) {
-    for (int i = 1; i < 100; i++) {
+    for (int i = 1; i < MOST_NAMES; i++) {
       String tried = i == 1 ? name : name + " " + i;
       Path score = folder.path().resolve(tried + ".musicxml");
       if (!NewName.taken(score) && !NewName.taken(score.resolveSibling(tried + ".yaml"))) {

@@ -15,12 +15,15 @@ import fingering.music.Passage;
 import fingering.page.audition.ScaleResult;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
+import fingering.plan.Planner;
 import fingering.plan.PlannerFactory;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import fingering.tables.Position;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Plans of scales for one student and instrument. */
@@ -33,6 +36,9 @@ final class ScalePlans {
   private final LeftHand hand;
   private final Optional<Pitch> from;
   private final PlannerFactory planners;
+
+  /** The planners of passages, since the same notes are planned for one position after another. */
+  private final Map<Passage, Planner> known = new HashMap<>();
 
   /**
    * Prepares the plans.
@@ -63,7 +69,11 @@ final class ScalePlans {
    * @throws FingeringException if there is none; the message is one sentence
    */
   ScaleResult.Way easiest(ScaleRequest request) {
-    return way("", "", false, planned(request, ""));
+    return way(
+        "",
+        "",
+        false,
+        ScalePlanner.plan(request, played, hand, from, passage -> plan(passage, "")));
   }
 
   /** The fingering in a position, or that begins there for an octave; empty if there is none. */
@@ -90,15 +100,7 @@ final class ScalePlans {
 
   /** A plan that meets a demand; empty if there is none. */
   Optional<PlannedScale> plan(ScaleRequest request, String demand) {
-    try {
-      return Optional.of(planned(request, demand));
-    } catch (FingeringException e) {
-      return Optional.empty();
-    }
-  }
-
-  private PlannedScale planned(ScaleRequest request, String demand) {
-    return ScalePlanner.plan(request, played, hand, from, passage -> plan(passage, demand));
+    return ScalePlanner.tryPlan(request, played, hand, from, passage -> plan(passage, demand));
   }
 
   private Plan plan(Passage passage, String demand) {
@@ -107,6 +109,6 @@ final class ScalePlans {
       List<String> parts = DEMAND.splitToList(demand);
       DemandParser.of(played).read(parts.get(0), parts.get(1)).forEach(brief::addDemand);
     }
-    return planners.of(passage).plan(brief.build());
+    return known.computeIfAbsent(passage, planners::of).plan(brief.build());
   }
 }

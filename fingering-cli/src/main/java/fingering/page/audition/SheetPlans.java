@@ -87,6 +87,16 @@ public final class SheetPlans {
                         text("sheet.where", one.measures(), one.amount())))
             .collect(ImmutableList.toImmutableList()),
         remarks(asked),
+        asked.offers().stream()
+            .map(
+                offer ->
+                    text(
+                        "sheet.offer",
+                        offer.number(),
+                        offer.name(),
+                        offer.measures(),
+                        price(offer.more())))
+            .collect(ImmutableList.toImmutableList()),
         fields.build(),
         asked.advice().map(advice -> text("sheet.add-advised", advice.name())).orElse(""));
   }
@@ -102,20 +112,6 @@ public final class SheetPlans {
       remarks.add(text("sheet.nowhere"));
     } else {
       remarks.add(text("sheet.not-together"));
-    }
-    List<String> offers =
-        asked.offers().stream()
-            .map(
-                offer ->
-                    text(
-                        "sheet.offer",
-                        offer.number(),
-                        offer.name(),
-                        offer.measures(),
-                        price(offer.more())))
-            .toList();
-    if (!offers.isEmpty()) {
-      remarks.add(text("sheet.offers", String.join("; ", offers)));
     }
     asked
         .advice()

@@ -9,10 +9,10 @@ import fingering.page.template.JtescalesGenerated;
 import fingering.page.template.JtescalewaysGenerated;
 import fingering.page.template.JtesheetGenerated;
 import fingering.page.template.JtesheetaddedGenerated;
-import fingering.page.template.JtesheetformGenerated;
+import fingering.page.template.JtesheetanswerGenerated;
+import fingering.page.template.JtesheetnothingGenerated;
 import fingering.page.template.JtesheetplansGenerated;
 import fingering.page.template.JtesheetsGenerated;
-import fingering.page.template.JtetroubleGenerated;
 import fingering.page.view.Templates;
 
 /** The pages of scales and audition sheets, and the pieces that replace parts of them. */
@@ -31,10 +31,14 @@ public final class SheetsPage {
         output -> JtesheetGenerated.render(output, Templates.PLAIN, frame, view));
   }
 
-  /** The form of a sheet, which takes the place of the one before. */
-  public static String form(SheetView view) {
+  /**
+   * What a change of a sheet changes on its page; what is typed in forms for more stays.
+   *
+   * @param all whether the upper part of the form changes too
+   */
+  public static String answer(SheetView view, boolean all) {
     return Templates.filled(
-        output -> JtesheetformGenerated.render(output, Templates.PLAIN, view, true));
+        output -> JtesheetanswerGenerated.render(output, Templates.PLAIN, view, all));
   }
 
   /** The plans of a sheet. */
@@ -42,10 +46,10 @@ public final class SheetsPage {
     return Templates.filled(output -> JtesheetplansGenerated.render(output, Templates.PLAIN, view));
   }
 
-  /** A sentence in place of the plans of a sheet that has no pieces yet. */
+  /** A sentence in place of the plans of a sheet. */
   public static String nothing(String sentence) {
     return Templates.filled(
-        output -> JtetroubleGenerated.render(output, Templates.PLAIN, sentence));
+        output -> JtesheetnothingGenerated.render(output, Templates.PLAIN, sentence));
   }
 
   /** The page of scales, which then asks for the fingerings. */

@@ -33,6 +33,7 @@ public record SheetPlansView(
    * @param state that it is shown or missing, in a word
    * @param shown the pieces and measures that show it
    * @param remarks what it asks, and what would show it; a sentence each
+   * @param offers what it takes in one piece alone
    * @param scale a scale that would show it, as fields of a form; empty if there is none
    * @param add the words to add that scale
    */
@@ -42,6 +43,7 @@ public record SheetPlansView(
       String state,
       ImmutableList<Link> shown,
       ImmutableList<String> remarks,
+      ImmutableList<String> offers,
       ImmutableList<Field> scale,
       String add) {}
 

@@ -56,8 +56,7 @@ public record SheetContent(
 
   /** A copy with one more piece. */
   public SheetContent with(Piece piece) {
-    return new SheetContent(
-        keys, ImmutableList.<Piece>builder().addAll(pieces).add(piece).build());
+    return new SheetContent(keys, ImmutableList.<Piece>builder().addAll(pieces).add(piece).build());
   }
 
   /** A copy without a piece, by its index from 0; the same if there is none. */

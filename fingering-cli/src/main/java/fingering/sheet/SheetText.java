@@ -14,7 +14,8 @@ final class SheetText {
   static final String EXCERPTS = "excerpts";
 
   /** Music that can be written on lines of its own: its first line shows how far it is indented. */
-  private static final Pattern TUNE = Pattern.compile("(?:[!-~][ -~]*\n)(?:[ -~]*\n)*[!-~][ -~]*\n");
+  private static final Pattern TUNE =
+      Pattern.compile("(?:[!-~][ -~]*\n)(?:[ -~]*\n)*[!-~][ -~]*\n");
 
   private SheetText() {}
 
@@ -24,7 +25,8 @@ final class SheetText {
     for (String key : sheet.keys().keySet()) {
       keys.put(key, key + ": " + values(sheet.keys().get(key)) + "\n");
     }
-    boolean scalesFirst = sheet.pieces().stream().findFirst().map(SheetContent.Piece::scale).orElse(true);
+    boolean scalesFirst =
+        sheet.pieces().stream().findFirst().map(SheetContent.Piece::scale).orElse(true);
     for (boolean scale : new boolean[] {scalesFirst, !scalesFirst}) {
       List<SheetContent.Piece> pieces =
           sheet.pieces().stream().filter(piece -> piece.scale() == scale).toList();

@@ -41,7 +41,8 @@ import java.util.regex.Pattern;
 /** The audition sheets: their list, the form in which one is put together, and its plans. */
 final class AuditionHandler implements Handler {
   static final String LIST = "/audition";
-  private static final Pattern SHEET = Pattern.compile("/audition/([A-Za-z0-9_-]{24})(?:/([a-z]+))?");
+  private static final Pattern SHEET =
+      Pattern.compile("/audition/([A-Za-z0-9_-]{24})(?:/([a-z]+))?");
 
   private static final String SEEN = "seen";
   private static final String STUDENT = "student";
@@ -93,8 +94,7 @@ final class AuditionHandler implements Handler {
           entry ->
               Reply.html(
                   Reply.DONE,
-                  SheetsPage.page(
-                      frames.titled(entry.title()), view(entry, ImmutableList.of()))));
+                  SheetsPage.page(frames.titled(entry.title()), view(entry, ImmutableList.of()))));
     }
     return address.group(2).equals("plans") ? sheet.map(this::plans) : Optional.empty();
   }
@@ -202,7 +202,11 @@ final class AuditionHandler implements Handler {
     choices.add(new Choice("", text("sheet.anyone"), chosen.isEmpty()));
     for (StudentsFolder.Entry student : students.list().students()) {
       boolean plays =
-          student.player().instrument().map(one -> one.id().equals(form.instrument().id())).orElse(true);
+          student
+              .player()
+              .instrument()
+              .map(one -> one.id().equals(form.instrument().id()))
+              .orElse(true);
       String name = named(sheet, student);
       if (plays || name.equals(chosen)) {
         choices.add(new Choice(name, student.name(), name.equals(chosen)));
@@ -262,7 +266,9 @@ final class AuditionHandler implements Handler {
             content -> {
               UserFileStore.Saved saved = sheets.save(entry.stored(), content, today());
               return answer(
-                  sheets.sheet(entry.id()).orElse(entry), said(entry.stored().file(), saved), false);
+                  sheets.sheet(entry.id()).orElse(entry),
+                  said(entry.stored().file(), saved),
+                  false);
             });
   }
 
@@ -333,7 +339,8 @@ final class AuditionHandler implements Handler {
   }
 
   private Reply answer(SheetsFolder.Entry entry, ImmutableList<String> said, boolean all) {
-    return Reply.html(Reply.DONE, SheetsPage.answer(view(entry, said), all)).with("HX-Trigger", "sheet");
+    return Reply.html(Reply.DONE, SheetsPage.answer(view(entry, said), all))
+        .with("HX-Trigger", "sheet");
   }
 
   static ImmutableList<String> said(Path file, UserFileStore.Saved saved) {

@@ -62,8 +62,7 @@ public final class LocalServer implements AutoCloseable {
                 new HomeHandler(frames, teachers),
                 new StudentsHandler(frames, students, clock),
                 new BesideHandler(frames, students, lessons, adviser),
-                new AuditionHandler(
-                    frames, teachers, sheets, students, adviser.sheets(), clock),
+                new AuditionHandler(frames, teachers, sheets, students, adviser.sheets(), clock),
                 new ScalesHandler(frames, teachers, sheets, students, adviser.sheets(), clock),
                 new TypeHandler(frames, secrets, teachers, new TypedFiles(folder, clock)),
                 new DropHandler(dropped, lessons),

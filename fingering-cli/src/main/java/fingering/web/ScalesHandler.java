@@ -22,8 +22,8 @@ import fingering.page.audition.SheetForm;
 import fingering.page.audition.SheetsPage;
 import fingering.page.live.ScalesView;
 import fingering.page.live.StudentView.Choice;
-import fingering.player.Player;
 import fingering.plan.marks.PlanMarks;
+import fingering.player.Player;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
@@ -99,11 +99,13 @@ final class ScalesHandler implements Handler {
     sheet.ifPresent(
         entry -> {
           fields.put(
-              ScaleMenus.INSTRUMENT,
-              new SheetForm(entry.stored().content()).instrument().id());
+              ScaleMenus.INSTRUMENT, new SheetForm(entry.stored().content()).instrument().id());
           String named = entry.stored().content().value(STUDENT);
           students.list().students().stream()
-              .filter(one -> StoredLesson.studentName(entry.stored().file(), one.stored().file()).equals(named))
+              .filter(
+                  one ->
+                      StoredLesson.studentName(entry.stored().file(), one.stored().file())
+                          .equals(named))
               .forEach(one -> fields.put(STUDENT, one.id()));
         });
     return Reply.html(
@@ -154,7 +156,12 @@ final class ScalesHandler implements Handler {
     Instrument instrument = instrument(fields);
     Optional<StudentsFolder.Entry> student = student(fields);
     student
-        .filter(one -> one.player().instrument().filter(own -> !own.id().equals(instrument.id())).isPresent())
+        .filter(
+            one ->
+                one.player()
+                    .instrument()
+                    .filter(own -> !own.id().equals(instrument.id()))
+                    .isPresent())
         .ifPresent(
             one -> {
               throw new FingeringException(
@@ -211,8 +218,7 @@ final class ScalesHandler implements Handler {
             .orElseThrow(() -> new FingeringException(text("scale.choose-sheet")));
     Instrument own = new SheetForm(sheet.stored().content()).instrument();
     if (!own.id().equals(instrument(fields).id())) {
-      throw new FingeringException(
-          text("scale.other-sheet", sheet.title(), own.nameInSentence()));
+      throw new FingeringException(text("scale.other-sheet", sheet.title(), own.nameInSentence()));
     }
     AskedScale asked = AskedScale.of(fields);
     // Whoever adds a scale that cannot be played hears it here.

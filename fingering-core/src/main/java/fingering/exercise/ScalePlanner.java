@@ -80,8 +80,7 @@ public final class ScalePlanner {
       LeftHand hand,
       Optional<Pitch> from,
       Function<Passage, Plan> planner) {
-    ScalePlanner scale =
-        new ScalePlanner(request, Fingerboard.of(instrument, hand), from, planner);
+    ScalePlanner scale = new ScalePlanner(request, Fingerboard.of(instrument, hand), from, planner);
     return scale.lowest(scale.onFingerboard(request.octaves()), new ArrayList<>());
   }
 

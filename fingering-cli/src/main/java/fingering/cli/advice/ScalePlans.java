@@ -84,7 +84,8 @@ final class ScalePlans {
         .map(planned -> way(all, position.display(), true, planned))
         .or(
             () ->
-                plan(request, first).map(planned -> way(first, position.display(), false, planned)));
+                plan(request, first)
+                    .map(planned -> way(first, position.display(), false, planned)));
   }
 
   private ScaleResult.Way way(

@@ -20,15 +20,15 @@ public final class AuditionHtml {
   public static AuditionContent content(PlannedSheet sheet, ScoringContext scoring) {
     AskedTable table = new AskedTable(sheet);
     return new AuditionContent(
-            AuditionText.title(sheet),
-            ImmutableList.copyOf(AuditionVerdict.of(sheet)),
-            ImmutableList.of(scoring.line()),
-            new SkillTable(table.head(), table.rows()),
-            IntStream.range(0, sheet.ready().size())
-                .mapToObj(piece -> piece(sheet, scoring, piece))
-                .collect(ImmutableList.toImmutableList()),
-            sheet.problemLines(),
-            String.join(" ", AuditionText.care(sheet, scoring)));
+        AuditionText.title(sheet),
+        ImmutableList.copyOf(AuditionVerdict.of(sheet)),
+        ImmutableList.of(scoring.line()),
+        new SkillTable(table.head(), table.rows()),
+        IntStream.range(0, sheet.ready().size())
+            .mapToObj(piece -> piece(sheet, scoring, piece))
+            .collect(ImmutableList.toImmutableList()),
+        sheet.problemLines(),
+        String.join(" ", AuditionText.care(sheet, scoring)));
   }
 
   private static AuditionContent.Piece piece(

@@ -219,7 +219,10 @@ public final class SheetPieces {
   }
 
   private Optional<StoredLesson> lesson(UserFields fields) {
-    return fields.text("lesson").map(name -> PlanFile.path(sheet.folder(), name)).map(StoredLesson::read);
+    return fields
+        .text("lesson")
+        .map(name -> PlanFile.path(sheet.folder(), name))
+        .map(StoredLesson::read);
   }
 
   /** The chosen plan of a lesson, with the demands of the sheet besides. */

@@ -63,12 +63,7 @@ public record SheetPlanner(
   public SheetPieces pieces() {
     Instrument played = instrument();
     return new SheetPieces(
-        sheet,
-        played,
-        player.hand(students, played, build),
-        scoring.scoring(),
-        keepPrinted,
-        limit);
+        sheet, played, player.hand(students, played, build), scoring.scoring(), keepPrinted, limit);
   }
 
   /**

@@ -31,7 +31,7 @@ public final class ScaleWays {
             .map(
                 way ->
                     new ScalesView.Way(
-                        way.demand(), name(way, result), way.line(), way.equals(shown)))
+                        way.demand(), name(way, result), about(way), way.equals(shown)))
             .collect(ImmutableList.toImmutableList()),
         shown.remarks(),
         new MusicPanel(
@@ -49,6 +49,11 @@ public final class ScaleWays {
         .filter(way -> way.demand().equals(wanted))
         .findFirst()
         .orElseGet(() -> result.ways().get(0));
+  }
+
+  /** What a fingering asks; without the position if its name says that. */
+  private static String about(Way way) {
+    return way.throughout() ? way.line().substring(way.line().indexOf(';') + 1).strip() : way.line();
   }
 
   private static String name(Way way, ScaleResult result) {

@@ -52,8 +52,7 @@ public record SheetForm(SheetContent sheet) {
   /** A sheet with nothing in it yet. */
   public static SheetContent fresh(String title, String instrument) {
     return new SheetContent(
-        ImmutableListMultimap.of(TITLE, title, INSTRUMENT, instrument),
-        ImmutableList.of());
+        ImmutableListMultimap.of(TITLE, title, INSTRUMENT, instrument), ImmutableList.of());
   }
 
   /** The instrument of a sheet. */
@@ -129,9 +128,7 @@ public record SheetForm(SheetContent sheet) {
     }
     String amount = fields.getOrDefault(AMOUNT, "").strip();
     String value =
-        asked[0].equals(TECHNIQUE)
-            ? asked[1]
-            : asked[1] + "=" + (amount.isEmpty() ? "1" : amount);
+        asked[0].equals(TECHNIQUE) ? asked[1] : asked[1] + "=" + (amount.isEmpty() ? "1" : amount);
     // Refuses a number that is none.
     DemandParser.of(instrument()).read(asked[0], value);
     String before = asked[1] + "=";
@@ -242,8 +239,7 @@ public record SheetForm(SheetContent sheet) {
     for (String key : SKILLS) {
       for (String value : sheet.keys().get(key)) {
         skills.add(
-            new SheetView.Skill(
-                key, value, parser.read(key, value.split(",")[0]).get(0).text()));
+            new SheetView.Skill(key, value, parser.read(key, value.split(",")[0]).get(0).text()));
       }
     }
     return skills.build();
@@ -270,7 +266,7 @@ public record SheetForm(SheetContent sheet) {
       switch (key) {
         case "scale", "name", "lesson", "file", "abc" -> {}
         case "octaves" -> about.add(octaves(values));
-        case "measures" -> about.add(text("place.measure", values));
+        case "measures" -> about.add(text("sheet.measures", values));
         case "tempo" -> about.add(values.replace("=", " = "));
         case "allow" -> about.add(text("sheet.allow", values));
         case "slur" -> about.add(text("scale.slurred", values));

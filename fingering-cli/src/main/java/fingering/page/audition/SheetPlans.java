@@ -115,8 +115,7 @@ public final class SheetPlans {
     }
     asked
         .advice()
-        .ifPresent(
-            advice -> remarks.add(text("sheet.advice", advice.name(), advice.position())));
+        .ifPresent(advice -> remarks.add(text("sheet.advice", advice.name(), advice.position())));
     return remarks.build();
   }
 

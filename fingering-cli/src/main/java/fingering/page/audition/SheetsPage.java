@@ -66,7 +66,6 @@ public final class SheetsPage {
   /** A sentence about what was kept or added, with a link to it. */
   public static String added(String sentence, String address, String link) {
     return Templates.filled(
-        output ->
-            JtesheetaddedGenerated.render(output, Templates.PLAIN, sentence, address, link));
+        output -> JtesheetaddedGenerated.render(output, Templates.PLAIN, sentence, address, link));
   }
 }

@@ -87,8 +87,7 @@ public final class SheetsFolder {
     for (Path file : files()) {
       String name = String.valueOf(file.getFileName());
       try {
-        if (Inside.folder(folder, file)
-            && SHEET.matcher(SmallFile.text(file, "a sheet")).find()) {
+        if (Inside.folder(folder, file) && SHEET.matcher(SmallFile.text(file, "a sheet")).find()) {
           sheets.add(new Entry(ids.apply(name), StoredSheet.read(file)));
         }
       } catch (FingeringException e) {

@@ -25,9 +25,10 @@ import picocli.CommandLine.UnmatchedArgumentException;
 public final class Main {
   private Main() {}
 
-  /** Runs the command and exits with its code. */
+  /** Runs the command, or opens the page for a double click, and exits with its code. */
   public static void main(String[] arguments) {
-    System.exit(run(arguments));
+    boolean desktop = arguments.length == 0 && DesktopStart.ofThisProgram();
+    System.exit(desktop ? run("open", "--demo") : run(arguments));
   }
 
   private static int run(String... arguments) {

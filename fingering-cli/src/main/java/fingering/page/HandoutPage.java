@@ -7,6 +7,7 @@ import fingering.engraving.EngravedSystem;
 import fingering.engraving.glyph.Glyph;
 import fingering.page.HandoutFit.Fitted;
 import fingering.page.HandoutFit.HandoutParts;
+import fingering.page.live.SheetBar;
 import fingering.page.music.Lanes;
 import fingering.page.music.MusicPanel;
 import fingering.page.music.Rings;
@@ -43,6 +44,15 @@ public record HandoutPage(String html, int sides) {
 
   /** Lays out a handout. */
   public static HandoutPage of(HandoutContent content) {
+    return of(content, Optional.empty());
+  }
+
+  /** Lays out a handout that the local page shows. */
+  public static HandoutPage of(HandoutContent content, SheetBar bar) {
+    return of(content, Optional.of(bar));
+  }
+
+  private static HandoutPage of(HandoutContent content, Optional<SheetBar> bar) {
     Lanes lanes = Lanes.of(content.plan(), content.rival());
     MusicPanel music =
         new MusicPanel(
@@ -72,10 +82,11 @@ public record HandoutPage(String html, int sides) {
     List<EngravedSystem> all = new ArrayList<>();
     fitted.sides().forEach(all::addAll);
     HandoutView view = view(content, lanes, parts, fitted, all);
-    Content styles = PageStyle.handout(content.paper());
+    Content styles =
+        PageStyle.handout(content.paper(), margin(fitted.space()), margin(fitted.exerciseSpace()));
     String html =
         Templates.filled(
-            output -> JtehandoutGenerated.render(output, Templates.PLAIN, styles, view));
+            output -> JtehandoutGenerated.render(output, Templates.PLAIN, styles, view, bar));
     return new HandoutPage(html, fitted.sides().size());
   }
 
@@ -135,9 +146,13 @@ public record HandoutPage(String html, int sides) {
                 new HandoutView.Line(
                     panel.view(line, width / space),
                     Svg.number(width, DECIMALS),
-                    Svg.number((HandoutFit.height(line) + HandoutFit.OVERLAP) * space, DECIMALS),
-                    Svg.number(-HandoutFit.OVERLAP * space, DECIMALS)))
+                    Svg.number((HandoutFit.height(line) + HandoutFit.OVERLAP) * space, DECIMALS)))
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /** The white below a line; less than 0, since pictures may overlap. */
+  private static String margin(double space) {
+    return Svg.number(-HandoutFit.OVERLAP * space, DECIMALS);
   }
 
   private static String student(HandoutContent content) {

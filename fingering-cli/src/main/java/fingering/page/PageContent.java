@@ -42,4 +42,24 @@ public record PageContent(
     ImmutableListMultimap<String, String> demands,
     ImmutableList<String> tempi,
     ImmutableList<String> limits,
-    String care) {}
+    String care) {
+
+  /** The same content with other lines on what the plans are made for. */
+  public PageContent withAbout(ImmutableList<String> newAbout) {
+    return new PageContent(
+        title,
+        verdict,
+        newAbout,
+        comparison,
+        main,
+        rival,
+        decisive,
+        printed,
+        remarks,
+        notes,
+        demands,
+        tempi,
+        limits,
+        care);
+  }
+}

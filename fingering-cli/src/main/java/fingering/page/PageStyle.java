@@ -18,22 +18,39 @@ final class PageStyle {
     return Templates.elements(read("page.css") + music());
   }
 
-  /** The style sheet of a handout, on paper of a size. */
-  static Content handout(Paper paper) {
+  /**
+   * The style sheet of a handout, on paper of a size.
+   *
+   * @param below the white below a line of music, in millimetres
+   * @param belowExercise the same of an exercise
+   */
+  static Content handout(Paper paper, String below, String belowExercise) {
     return Templates.elements(
-        "@page{size:%s portrait;margin:%smm}:root{--wide:%smm;--high:%smm}"
+        "@page{size:%s portrait;margin:%smm}:root{--wide:%smm;--high:%smm;--below:%smm;--exercise:%smm}"
                 .formatted(
                     paper.style(),
                     Svg.number(Paper.MARGIN),
                     Svg.number(paper.width()),
-                    Svg.number(paper.height()))
+                    Svg.number(paper.height()),
+                    below,
+                    belowExercise)
             + read("handout.css")
             + music());
   }
 
   /** The style sheet of the pages of the local server. */
   static String live() {
-    return read("page.css") + music() + read("live.css");
+    return read("page.css") + music() + read("player.css") + read("live.css");
+  }
+
+  /** The style sheet of the file for a student. */
+  static Content gift() {
+    return Templates.elements(read("page.css") + music() + read("player.css") + read("gift.css"));
+  }
+
+  /** The script that plays the music. */
+  static String player() {
+    return read("player.js");
   }
 
   /** The style of drawn music. */

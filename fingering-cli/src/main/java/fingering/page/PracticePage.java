@@ -15,6 +15,7 @@ import fingering.page.view.SpotView;
 import fingering.page.view.Templates;
 import gg.jte.Content;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 
 /** A self-contained HTML page for the practice of a plan. */
@@ -40,7 +41,7 @@ public final class PracticePage {
             content.heading(),
             new Section("today", text("skip.today")),
             sections.build());
-    ImmutableList<SpotView> spots = spots(content);
+    ImmutableList<SpotView> spots = spots(content.spots());
     Content progress = Templates.elements(content.progress().orElse(""));
     return Templates.filled(
         output ->
@@ -56,10 +57,10 @@ public final class PracticePage {
   }
 
   /** The spots with their exercises in notes. */
-  private static ImmutableList<SpotView> spots(PracticeContent content) {
+  static ImmutableList<SpotView> spots(List<PractisedSpot> all) {
     Set<Glyph> known = EnumSet.noneOf(Glyph.class);
     ImmutableList.Builder<SpotView> spots = ImmutableList.builder();
-    for (PractisedSpot spot : content.spots()) {
+    for (PractisedSpot spot : all) {
       String id = "exercise" + spots.build().size();
       spots.add(
           new SpotView(

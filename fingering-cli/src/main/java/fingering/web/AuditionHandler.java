@@ -6,6 +6,7 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.hash.Hashing;
+import fingering.web.folder.TeachersFolder;
 import fingering.lesson.StoredLesson;
 import fingering.page.audition.AskedScale;
 import fingering.page.audition.ScaleMenus;
@@ -108,7 +109,14 @@ final class AuditionHandler implements Handler {
             new SheetsView(
                 sheets.path().toString(),
                 listing.sheets().stream()
-                    .map(entry -> new HomeView.Entry(address(entry), entry.title()))
+                    .map(
+                        entry ->
+                            new HomeView.Entry(
+                                address(entry),
+                                entry.title(),
+                                new SheetForm(entry.stored().content())
+                                    .instrument()
+                                    .nameInSentence()))
                     .collect(ImmutableList.toImmutableList()),
                 ScaleMenus.instruments(""),
                 listing.problems())));
@@ -117,7 +125,7 @@ final class AuditionHandler implements Handler {
   private Reply plans(SheetsFolder.Entry entry) {
     SheetContent sheet = entry.stored().content();
     if (sheet.pieces().isEmpty()) {
-      return Reply.html(Reply.DONE, SheetsPage.nothing(text("sheet.empty")));
+      return Reply.html(Reply.DONE, SheetsPage.nothing(text("panel.empty")));
     }
     SheetForm form = new SheetForm(sheet);
     String instrument = form.instrument().nameInSentence();
@@ -130,8 +138,8 @@ final class AuditionHandler implements Handler {
                   adviser.plan(AuditionSheetFile.read(entry.stored().file())),
                   address(entry),
                   student.isEmpty()
-                      ? text("sheet.for-anyone", instrument)
-                      : text("sheet.for", student, instrument),
+                      ? text("panel.for-anyone", instrument)
+                      : text("panel.for", student, instrument),
                   number -> link(entry.stored(), sheet.pieces().get(number - 1)))));
     } catch (FingeringException e) {
       String place = Pattern.quote(entry.stored().file().toString()) + "(, line \\d+)?: ";
@@ -199,7 +207,7 @@ final class AuditionHandler implements Handler {
   private ImmutableList<Choice> studentMenu(StoredSheet sheet, SheetForm form) {
     String chosen = sheet.content().value(STUDENT);
     List<Choice> choices = new ArrayList<>();
-    choices.add(new Choice("", text("sheet.anyone"), chosen.isEmpty()));
+    choices.add(new Choice("", text("panel.anyone"), chosen.isEmpty()));
     for (StudentsFolder.Entry student : students.list().students()) {
       boolean plays =
           student
@@ -220,8 +228,8 @@ final class AuditionHandler implements Handler {
 
   private ImmutableList<SheetView.Group> music() {
     return ImmutableList.of(
-        new SheetView.Group(text("home.lessons"), choices(TeachersFolder.Entry::lesson)),
-        new SheetView.Group(text("home.scores"), choices(entry -> !entry.lesson())));
+        new SheetView.Group(text("home.lessons"), choices(entry -> entry.lesson().isPresent())),
+        new SheetView.Group(text("home.scores"), choices(entry -> entry.lesson().isEmpty())));
   }
 
   private ImmutableList<Choice> choices(Predicate<TeachersFolder.Entry> kind) {
@@ -259,7 +267,7 @@ final class AuditionHandler implements Handler {
     ImmutableMap<String, String> fields = request.form();
     SheetsFolder.Entry entry = sheet.get();
     if (!mark(entry.stored()).equals(fields.getOrDefault(SEEN, ""))) {
-      return Optional.of(answer(entry, ImmutableList.of(text("sheet.stale")), true));
+      return Optional.of(answer(entry, ImmutableList.of(text("panel.stale")), true));
     }
     return changed(entry, address.group(2), fields)
         .map(
@@ -324,11 +332,11 @@ final class AuditionHandler implements Handler {
   private SheetContent.Piece excerpt(StoredSheet sheet, Map<String, String> fields) {
     TeachersFolder.Entry music =
         folder.list().entries().stream()
-            .filter(entry -> Secrets.same(entry.id(), fields.getOrDefault("music", "")))
+            .filter(entry -> entry.id().equals(fields.getOrDefault("music", "")))
             .findFirst()
-            .orElseThrow(() -> new FingeringException(text("sheet.choose-music")));
+            .orElseThrow(() -> new FingeringException(text("panel.choose-music")));
     ImmutableListMultimap.Builder<String, String> keys = ImmutableListMultimap.builder();
-    keys.put(music.lesson() ? "lesson" : "file", beside(sheet, music));
+    keys.put(music.lesson().isPresent() ? "lesson" : "file", beside(sheet, music));
     for (String key : ImmutableList.of("name", "part", "measures", "tempo")) {
       String value = fields.getOrDefault(key, "").strip();
       if (!value.isEmpty()) {

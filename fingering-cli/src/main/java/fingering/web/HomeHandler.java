@@ -1,6 +1,10 @@
 package fingering.web;
 
+import static fingering.page.view.PageText.text;
+
 import com.google.common.collect.ImmutableList;
+import fingering.web.folder.TeachersFolder;
+import fingering.lesson.Lesson;
 import fingering.page.LivePage;
 import fingering.page.live.HomeView;
 import java.util.Optional;
@@ -36,11 +40,26 @@ final class HomeHandler implements Handler {
     return Reply.html(Reply.DONE, LivePage.home(frames.usual(), view));
   }
 
+  /** The score, measures and student of a lesson. */
+  private static String about(Lesson lesson) {
+    String music =
+        lesson
+            .measures()
+            .map(measures -> text("home.of", lesson.score(), measures))
+            .orElse(lesson.score());
+    return lesson.student().map(student -> text("home.for", music, student)).orElse(music);
+  }
+
   private static ImmutableList<HomeView.Entry> entries(
       TeachersFolder.Listing listing, boolean lessons) {
     return listing.entries().stream()
-        .filter(entry -> entry.lesson() == lessons)
-        .map(entry -> new HomeView.Entry("/open/" + entry.id(), entry.name()))
+        .filter(entry -> entry.lesson().isPresent() == lessons)
+        .map(
+            entry ->
+                new HomeView.Entry(
+                    "/open/" + entry.id(),
+                    entry.name(),
+                    entry.lesson().map(HomeHandler::about).orElse("")))
         .collect(ImmutableList.toImmutableList());
   }
 }

@@ -6,6 +6,7 @@ import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.primitives.Ints;
+import fingering.web.folder.TeachersFolder;
 import fingering.lesson.Lesson;
 import fingering.lesson.LessonPlan;
 import fingering.music.Moment;
@@ -20,6 +21,7 @@ import fingering.plan.Alternative;
 import fingering.plan.InfeasibleBriefException;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
+import fingering.web.folder.StudentsFolder;
 import fingering.web.lesson.DemandChips;
 import fingering.web.lesson.LessonEdit;
 import fingering.web.lesson.OpenLesson;
@@ -45,11 +47,20 @@ final class LessonHandler implements Handler {
   /** The field that names a demand to drop for the sake of a new one. */
   private static final String DROPPED = "dropped";
 
+  private final Secrets secrets;
   private final TeachersFolder folder;
+  private final StudentsFolder students;
   private final OpenLessons lessons;
   private final LessonPages pages;
 
-  LessonHandler(TeachersFolder folder, OpenLessons lessons, LessonPages pages) {
+  LessonHandler(
+      Secrets secrets,
+      TeachersFolder folder,
+      StudentsFolder students,
+      OpenLessons lessons,
+      LessonPages pages) {
+    this.secrets = secrets;
+    this.students = students;
     this.folder = folder;
     this.lessons = lessons;
     this.pages = pages;
@@ -61,7 +72,7 @@ final class LessonHandler implements Handler {
     if (!address.matches()) {
       return Optional.empty();
     }
-    Optional<OpenLesson> opened = opened(address.group(1));
+    Optional<OpenLesson> opened = lessons.opened(address.group(1), folder::file);
     if (opened.isEmpty()) {
       return Optional.empty();
     }
@@ -95,13 +106,18 @@ final class LessonHandler implements Handler {
     if (!address.matches() || address.group(2) == null) {
       return Optional.empty();
     }
-    Optional<OpenLesson> open = opened(address.group(1));
+    Optional<OpenLesson> open = lessons.opened(address.group(1), folder::file);
     if (open.isEmpty()) {
       return Optional.empty();
     }
     String id = open.get().id();
     ImmutableMap<String, String> form = request.form();
     int revision = Optional.ofNullable(form.get("revision")).map(Ints::tryParse).orElse(-1);
+    if (address.group(2).equals("copy")) {
+      OpenLesson copy = lessons.copy(lessons.planned(id).open(), secrets.fresh());
+      return Optional.of(
+          Reply.of(Reply.EMPTY, "text/html", "").with("HX-Redirect", copy.address()));
+    }
     Optional<OpenLessons.Change> change =
         address.group(2).equals("choice") ? Optional.empty() : change(address.group(2), form);
     if (change.isEmpty() && !address.group(2).equals("choice")) {
@@ -112,31 +128,11 @@ final class LessonHandler implements Handler {
           change.isPresent()
               ? lessons.change(id, revision, change.get())
               : lessons.choose(
-                  id,
-                  revision,
-                  (now, planned) -> OpenLessons.step(now, chosen(now.lesson(), form)));
+                  id, revision, (now, planned) -> OpenLessons.step(now, chosen(now, form)));
       return Optional.of(pages.answer(state, form, request.page()));
     } catch (InfeasibleBriefException e) {
       return Optional.of(conflict(request.path(), id, form, e));
     }
-  }
-
-  /** An open lesson, or one of the folder that is opened now. */
-  private Optional<OpenLesson> opened(String id) {
-    return lessons
-        .get(id)
-        .or(
-            () ->
-                folder
-                    .file(id)
-                    .map(
-                        file ->
-                            lessons
-                                .in(file)
-                                .orElseGet(
-                                    () ->
-                                        lessons.open(
-                                            id, file, String.valueOf(file.getFileName()), false))));
   }
 
   /** What a request changes; empty if there is no such change. */
@@ -187,8 +183,17 @@ final class LessonHandler implements Handler {
     return edit.demanding(key, field(form, "value") + "@" + span);
   }
 
-  private static Lesson chosen(Lesson lesson, Map<String, String> form) {
-    return lesson
+  private Lesson chosen(OpenLesson now, Map<String, String> form) {
+    Optional<String> student = given(form, "student");
+    return now.lesson()
+        .withStudent(
+            student.isPresent()
+                ? student
+                    .flatMap(students::student)
+                    .map(entry -> entry.nameIn(now.stored()))
+                    // A student who is in no menu stays.
+                    .or(now.lesson()::student)
+                : Optional.empty())
         .withPart(given(form, "part"))
         .withMeasures(given(form, "measures"))
         .withTempo(given(form, "tempo").map(Tempo::parse));

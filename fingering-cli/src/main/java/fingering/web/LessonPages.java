@@ -7,7 +7,9 @@ import com.google.common.cache.CacheBuilder;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.primitives.Ints;
+import fingering.engraving.drawing.Circled;
 import fingering.lesson.Lesson;
+import fingering.lesson.LessonCircles;
 import fingering.lesson.LessonPlan;
 import fingering.lesson.PlanName;
 import fingering.music.Tempo;
@@ -16,15 +18,18 @@ import fingering.musicxml.reading.Score;
 import fingering.page.LivePage;
 import fingering.page.PageContent;
 import fingering.page.live.AnswerView;
+import fingering.page.live.AnswerView.Fields;
 import fingering.page.live.AnswerView.PlanChoice;
 import fingering.page.live.DemandsView;
 import fingering.page.live.MusicLine;
 import fingering.page.live.OpenView;
 import fingering.page.live.OpenView.Option;
 import fingering.page.music.Lanes;
+import fingering.page.music.Rings;
 import fingering.plan.Plan;
 import fingering.tables.Position;
 import fingering.tables.RomanNumeral;
+import fingering.web.folder.StudentsFolder;
 import fingering.web.lesson.DemandChips;
 import fingering.web.lesson.LessonEdit;
 import fingering.web.lesson.OpenLesson;
@@ -49,17 +54,25 @@ final class LessonPages {
   /** The narrowest window, in pixels, in which long lines can be read. */
   private static final int WIDE_WINDOW = 700;
 
+  /** The event of a page whose plans have changed. */
+  private static final String REPLANNED = "replanned";
+
   /** The pages whose music is remembered. */
   private static final int PAGES = 64;
+
+  /** What is sent for a student who is not in the folder. */
+  private static final String OTHER = "-";
 
   /** The highest position in the menu for measures. */
   private static final int HIGHEST = 7;
 
   private final Frames frames;
+  private final StudentsFolder students;
   private final Cache<String, Shown> shown = CacheBuilder.newBuilder().maximumSize(PAGES).build();
 
-  LessonPages(Frames frames) {
+  LessonPages(Frames frames, StudentsFolder students) {
     this.frames = frames;
+    this.students = students;
   }
 
   /**
@@ -89,6 +102,7 @@ final class LessonPages {
             open.address(),
             open.revision(),
             parts(open.score(), lesson.part()),
+            students(open),
             lesson.measures().orElse(""),
             lesson.tempo().map(Tempo::toString).orElse(""),
             positions(),
@@ -96,6 +110,19 @@ final class LessonPages {
             LivePage.shapes(),
             edit);
     return Reply.html(Reply.DONE, LivePage.open(frames.titled(open.title()), view));
+  }
+
+  private Fields fields(OpenLesson open) {
+    Lesson lesson = open.lesson();
+    return new Fields(
+        value(parts(open.score(), lesson.part())),
+        value(students(open)),
+        lesson.measures().orElse(""),
+        lesson.tempo().map(Tempo::toString).orElse(""));
+  }
+
+  private static String value(List<Option> options) {
+    return options.stream().filter(Option::chosen).map(Option::value).findFirst().orElse("");
   }
 
   private static ImmutableList<Option> parts(Score score, Optional<String> chosen) {
@@ -108,6 +135,22 @@ final class LessonPages {
                     info.toString(),
                     part.filter(info::equals).isPresent()))
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /** The students to choose from: none, those of the folder, and another one of the lesson. */
+  private ImmutableList<Option> students(OpenLesson open) {
+    Optional<StudentsFolder.Entry> chosen = students.of(open.stored());
+    Optional<String> named = open.lesson().student();
+    ImmutableList.Builder<Option> options = ImmutableList.builder();
+    options.add(new Option("", text("open.no-student"), named.isEmpty()));
+    for (StudentsFolder.Entry entry : students.list().students()) {
+      boolean same = chosen.filter(one -> one.id().equals(entry.id())).isPresent();
+      options.add(new Option(entry.id(), entry.name(), same));
+    }
+    if (chosen.isEmpty() && named.isPresent()) {
+      options.add(new Option(OTHER, named.get(), true));
+    }
+    return options.build();
   }
 
   private static ImmutableList<Option> positions() {
@@ -136,7 +179,7 @@ final class LessonPages {
   Reply answer(OpenLessons.State state, Map<String, String> fields, String page) {
     OpenLesson open = state.open();
     Planned planned = open.planned().orElseThrow();
-    List<MusicLine> lines = planned.lines(window(fields) < WIDE_WINDOW, ImmutableList.of());
+    List<MusicLine> lines = planned.lines(window(fields) < WIDE_WINDOW, rings(open, planned));
     Optional<Shown> before =
         Optional.ofNullable(shown.getIfPresent(page)).filter(old -> old.fits(open.id(), lines));
     List<MusicLine> changed =
@@ -149,42 +192,56 @@ final class LessonPages {
     PageContent content = planned.advice().content();
     Lanes lanes = planned.lanes();
     return Reply.html(
-        Reply.DONE,
-        LivePage.answer(
-            new AnswerView(
-                open.address(),
-                open.revision(),
-                state.remark(),
-                content.title(),
-                content.verdict(),
-                content.about(),
-                plans(open, planned),
-                planned.chosen().isEmpty() || planned.plan().sameFingering(content.main())
-                    ? ""
-                    : text(
-                        "plan.shown", planned.plan().name(), planned.advice().line(planned.plan())),
-                planned.advice().remarks(planned.plan()),
-                demands(open, planned),
-                lanes.below().stream()
-                    .map(lane -> text("plan.below", lane.name()))
-                    .findFirst()
-                    .orElse(""),
-                lanes.signs(),
-                content.care(),
-                open.saved() ? open.name() : "",
-                !open.history().past().isEmpty(),
-                !open.history().future().isEmpty(),
-                before.map(old -> changes(old.plan(), planned.plan())).orElse(ImmutableList.of()),
-                locked(open, planned),
-                before.isEmpty(),
-                now.size() < changed.size(),
-                ImmutableList.copyOf(now))));
+            Reply.DONE,
+            LivePage.answer(
+                new AnswerView(
+                    open.address(),
+                    open.revision(),
+                    state.remark(),
+                    content.title(),
+                    content.verdict(),
+                    content.about(),
+                    fields(open),
+                    plans(open, planned),
+                    planned.chosen().isEmpty() || planned.plan().sameFingering(content.main())
+                        ? ""
+                        : text(
+                            "plan.shown",
+                            planned.plan().name(),
+                            planned.advice().line(planned.plan())),
+                    planned.advice().remarks(planned.plan()),
+                    demands(open, planned),
+                    lanes.below().stream()
+                        .map(lane -> text("plan.below", lane.name()))
+                        .findFirst()
+                        .orElse(""),
+                    lanes.signs(),
+                    content.care(),
+                    open.saved() ? open.name() : "",
+                    !open.history().past().isEmpty(),
+                    !open.history().future().isEmpty(),
+                    before
+                        .map(old -> changes(old.plan(), planned.plan()))
+                        .orElse(ImmutableList.of()),
+                    locked(open, planned),
+                    before.isEmpty(),
+                    now.size() < changed.size(),
+                    ImmutableList.copyOf(now))))
+        .with("HX-Trigger", REPLANNED);
+  }
+
+  /** The rings in the music; none unless the lesson shows them. */
+  private static ImmutableList<Circled> rings(OpenLesson open, Planned planned) {
+    LessonCircles circles = open.lesson().circles();
+    return circles.shown()
+        ? Rings.of(planned.passage(), circles.of(planned.circles()))
+        : ImmutableList.of();
   }
 
   /** The lines that a page has not been sent yet. */
   Reply rest(OpenLesson open, Map<String, String> fields, String page) {
     Planned planned = open.planned().orElseThrow();
-    List<MusicLine> lines = planned.lines(window(fields) < WIDE_WINDOW, ImmutableList.of());
+    List<MusicLine> lines = planned.lines(window(fields) < WIDE_WINDOW, rings(open, planned));
     Optional<Shown> before =
         Optional.ofNullable(shown.getIfPresent(page)).filter(old -> old.fits(open.id(), lines));
     List<MusicLine> missing =

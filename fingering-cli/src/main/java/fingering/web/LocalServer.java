@@ -5,23 +5,28 @@ import static fingering.page.view.PageText.text;
 import com.google.common.collect.ImmutableList;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
+import fingering.web.folder.TeachersFolder;
 import fingering.tables.FingeringException;
 import fingering.web.audition.SheetsFolder;
 import fingering.web.folder.StudentsFolder;
 import fingering.web.lesson.Adviser;
 import fingering.web.lesson.LessonKeeper;
 import fingering.web.lesson.OpenLessons;
+import fingering.web.running.RunningServer;
+import fingering.web.running.Wanted;
 import fingering.web.typed.TypedFiles;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /** The server of the local page. Nobody outside of this computer can reach it. */
@@ -33,48 +38,70 @@ public final class LocalServer implements AutoCloseable {
   private static final byte[] LOOPBACK = {127, 0, 0, 1};
   private static final int THREADS = 8;
 
+  /** How often the open pages are counted. */
+  private static final int BEAT_SECONDS = 15;
+
   private final HttpServer server;
   private final ExecutorService threads;
-  private final Secrets secrets;
-  private final Gate gate;
+  private final ScheduledExecutorService watch;
   private final DroppedFiles dropped;
-  private final OpenLessons lessons;
+  private final OpenPages pages;
+  private final Entrance entrance;
+  private final HandOver handOver;
+  private final WarmUp warmUp;
   private final Routes routes;
 
   private LocalServer(HttpServer server, Path folder, Adviser adviser, Clock clock)
       throws IOException {
     this.server = server;
-    secrets = new Secrets();
-    gate = new Gate(ADDRESS + ":" + server.getAddress().getPort(), secrets, clock);
+    String host = ADDRESS + ":" + server.getAddress().getPort();
+    Secrets secrets = new Secrets();
+    Gate gate = new Gate(host, secrets, clock);
     dropped = DroppedFiles.create(secrets);
-    lessons = new OpenLessons(adviser, new LessonKeeper(folder, clock));
+    pages = new OpenPages(clock);
+    LessonKeeper keeper = new LessonKeeper(folder, clock);
+    OpenLessons lessons = new OpenLessons(adviser, keeper);
     Frames frames = new Frames(gate);
-    TeachersFolder teachers = new TeachersFolder(folder, secrets);
+    TeachersFolder teachers = new TeachersFolder(folder, name -> secrets.sign("file", name));
     StudentsFolder students = new StudentsFolder(folder, name -> secrets.sign("student", name));
     SheetsFolder sheets = new SheetsFolder(folder, name -> secrets.sign("sheet", name));
+    entrance = new Entrance(gate, secrets, lessons, dropped, teachers);
+    handOver = new HandOver(host, secrets, entrance);
+    warmUp =
+        new WarmUp(new OpenLessons(adviser, keeper), new LessonPages(frames, students), dropped);
+    LessonPages lessonPages = new LessonPages(frames, students);
     routes =
         new Routes(
             gate,
             frames,
             lessons,
+            handOver,
             ImmutableList.of(
                 new ResourceHandler(),
+                pages,
+                new SoundHandler(lessons, clock),
                 new HomeHandler(frames, teachers),
                 new StudentsHandler(frames, students, clock),
                 new BesideHandler(frames, students, lessons, adviser),
                 new AuditionHandler(frames, teachers, sheets, students, adviser.sheets(), clock),
                 new ScalesHandler(frames, teachers, sheets, students, adviser.sheets(), clock),
+                new DemoHandler(teachers, clock),
                 new TypeHandler(frames, secrets, teachers, new TypedFiles(folder, clock)),
                 new DropHandler(dropped, lessons),
-                new LessonHandler(teachers, lessons, new LessonPages(frames))));
-    threads =
-        Executors.newFixedThreadPool(
-            THREADS,
-            task -> {
-              Thread thread = new Thread(task, "page");
-              thread.setDaemon(true);
-              return thread;
-            });
+                new PracticeHandler(teachers, lessons, frames, clock),
+                new SheetHandler(teachers, lessons, secrets, clock),
+                new CircleHandler(teachers, lessons, lessonPages),
+                new LessonHandler(secrets, teachers, students, lessons, lessonPages)));
+    threads = Executors.newFixedThreadPool(THREADS, task -> thread(task, "page"));
+    watch = Executors.newSingleThreadScheduledExecutor(task -> thread(task, "watch"));
+    Future<?> unused =
+        watch.scheduleWithFixedDelay(pages::beat, BEAT_SECONDS, BEAT_SECONDS, TimeUnit.SECONDS);
+  }
+
+  private static Thread thread(Runnable task, String name) {
+    Thread thread = new Thread(task, name);
+    thread.setDaemon(true);
+    return thread;
   }
 
   /**
@@ -82,7 +109,7 @@ public final class LocalServer implements AutoCloseable {
    *
    * @param folder the teacher's folder; it need not exist yet
    * @param adviser makes the plans
-   * @param clock the time, for tokens that end
+   * @param clock the time, for tokens that end and for pages that nobody needs any more
    * @throws FingeringException if no port can be had
    */
   public static LocalServer start(Path folder, Adviser adviser, Clock clock) {
@@ -108,9 +135,14 @@ public final class LocalServer implements AutoCloseable {
     return server.getAddress().getPort();
   }
 
+  /** What a second start of the program must know to find this server. */
+  public RunningServer running() {
+    return handOver.running();
+  }
+
   /** An address that opens the first page, once and within a minute. */
   public String address() {
-    return address(Optional.empty());
+    return address(Wanted.FIRST_PAGE);
   }
 
   /**
@@ -119,28 +151,59 @@ public final class LocalServer implements AutoCloseable {
    * @throws FingeringException if it cannot be read; the message is one sentence
    */
   public String addressOf(Path file) {
-    return address(Optional.of(lessons.open(secrets.fresh(), file, file.toString(), true).id()));
+    return address(new Wanted(Optional.of(file), false));
   }
 
-  private String address(Optional<String> score) {
-    return "http://%s:%d%s?token=%s%s"
-        .formatted(
-            ADDRESS,
-            port(),
-            Routes.ENTER,
-            gate.token(),
-            score.map(id -> "&score=" + id).orElse(""));
+  /**
+   * An address that opens what is wanted, once and within a minute.
+   *
+   * @throws FingeringException if it cannot be read; the message is one sentence
+   */
+  public String address(Wanted wanted) {
+    return "http://" + running().host() + entrance.path(wanted);
+  }
+
+  /**
+   * Loads in the background what the first plan needs, so that it comes sooner. Later calls do
+   * nothing.
+   */
+  public void warmUp() {
+    warmUp.start();
+  }
+
+  /** The pages that are open. */
+  OpenPages pages() {
+    return pages;
+  }
+
+  /**
+   * Waits until no page has been open for half an hour.
+   *
+   * @throws InterruptedException if the thread is interrupted before
+   */
+  public void awaitEnd() throws InterruptedException {
+    pages.awaitEnd();
   }
 
   private void handle(HttpExchange exchange) throws IOException {
+    Reply reply = reply(exchange);
+    if (reply.staysOpen()) {
+      headers(exchange, reply);
+      pages.add(exchange);
+      return;
+    }
     try (exchange) {
-      send(exchange, reply(exchange));
+      SendLimit.within(watch, PATIENCE, () -> send(exchange, reply));
     }
   }
 
   private Reply reply(HttpExchange exchange) throws IOException {
     try {
-      return routes.answer(new Request(exchange));
+      Reply reply = routes.answer(new Request(exchange));
+      if (reply.status() != Reply.FORBIDDEN) {
+        pages.used();
+      }
+      return reply;
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
       // The page stays as it was; the sentence asks for a report.
       return Reply.of(Reply.FAILED, "text/plain; charset=utf-8", text("server.failed", place(e)));
@@ -156,14 +219,15 @@ public final class LocalServer implements AutoCloseable {
         .orElseGet(() -> failure.getClass().getSimpleName());
   }
 
-  private static void send(HttpExchange exchange, Reply reply) throws IOException {
+  private static void headers(HttpExchange exchange, Reply reply) {
     Gate.HEADERS.forEach(exchange.getResponseHeaders()::set);
     exchange.getResponseHeaders().set("Content-Type", reply.type());
     reply.headers().forEach(exchange.getResponseHeaders()::set);
-    byte[] body =
-        exchange.getRequestMethod().equals("HEAD")
-            ? new byte[0]
-            : reply.body().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static void send(HttpExchange exchange, Reply reply) throws IOException {
+    headers(exchange, reply);
+    byte[] body = exchange.getRequestMethod().equals("HEAD") ? new byte[0] : reply.bytes();
     exchange.sendResponseHeaders(reply.status(), body.length == 0 ? -1 : body.length);
     if (body.length > 0) {
       try (OutputStream out = exchange.getResponseBody()) {
@@ -174,7 +238,9 @@ public final class LocalServer implements AutoCloseable {
 
   @Override
   public void close() {
+    pages.close();
     server.stop(0);
+    watch.shutdownNow();
     threads.shutdownNow();
     try {
       dropped.close();

@@ -1,6 +1,8 @@
 package fingering.web;
 
 import com.google.common.collect.ImmutableMap;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 
 /**
  * An answer of the server.
@@ -12,6 +14,8 @@ import com.google.common.collect.ImmutableMap;
  */
 record Reply(int status, String type, String body, ImmutableMap<String, String> headers) {
   private static final String HTML = "text/html; charset=utf-8";
+  private static final String EVENTS = "text/event-stream; charset=utf-8";
+  private static final String FILE = "application/octet-stream";
 
   static final int DONE = 200;
   static final int CREATED = 201;
@@ -31,6 +35,30 @@ record Reply(int status, String type, String body, ImmutableMap<String, String> 
 
   static Reply of(int status, String type, String text) {
     return new Reply(status, type, text, ImmutableMap.of());
+  }
+
+  /** An answer that stays open: a stream of events. */
+  static Reply events() {
+    return of(DONE, EVENTS, "");
+  }
+
+  boolean staysOpen() {
+    return type.equals(EVENTS);
+  }
+
+  /** A file to keep: its bytes are the characters of the body. */
+  static Reply file(byte[] content, String name) {
+    String plain = name.replaceAll("[^\\w.-]", "_");
+    String full = URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
+    return of(DONE, FILE, new String(content, StandardCharsets.ISO_8859_1))
+        .with(
+            "Content-Disposition",
+            "attachment; filename=\"" + plain + "\"; filename*=UTF-8''" + full);
+  }
+
+  /** The body as it is sent. */
+  byte[] bytes() {
+    return body.getBytes(type.equals(FILE) ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8);
   }
 
   static Reply to(int status, String address) {

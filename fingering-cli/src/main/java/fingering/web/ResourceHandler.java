@@ -18,9 +18,11 @@ final class ResourceHandler implements Handler {
     return switch (request.path()) {
       case "/style.css" -> Optional.of(Reply.of(Reply.DONE, STYLE, LivePage.style()));
       case "/music.js" -> Optional.of(script("/fingering/page/music.js"));
+      case "/live.js" -> Optional.of(script("/fingering/page/live.js"));
       case "/type.js" -> Optional.of(script("/fingering/page/type.js"));
       case "/print.js" -> Optional.of(script("/fingering/page/print.js"));
       case "/notes.js" -> Optional.of(script("/fingering/page/notes.js"));
+      case "/player.js" -> Optional.of(script("/fingering/page/player.js"));
       case "/htmx.js" -> Optional.of(script(HTMX));
       case "/favicon.ico" -> Optional.of(Reply.of(Reply.EMPTY, "image/x-icon", ""));
       default -> Optional.empty();

@@ -18,17 +18,25 @@ final class Routes {
   private final Gate gate;
   private final Frames frames;
   private final OpenLessons lessons;
+  private final HandOver handOver;
   private final ImmutableList<Handler> handlers;
 
   /**
    * Creates the routes.
    *
+   * @param handOver answers a second start of the program, which has no cookie
    * @param handlers the first one that knows an address answers
    */
-  Routes(Gate gate, Frames frames, OpenLessons lessons, ImmutableList<Handler> handlers) {
+  Routes(
+      Gate gate,
+      Frames frames,
+      OpenLessons lessons,
+      HandOver handOver,
+      ImmutableList<Handler> handlers) {
     this.gate = gate;
     this.frames = frames;
     this.lessons = lessons;
+    this.handOver = handOver;
     this.handlers = handlers;
   }
 
@@ -47,6 +55,9 @@ final class Routes {
     }
     if (reading && request.path().equals(ENTER)) {
       return enter(request);
+    }
+    if (handOver.asked(request)) {
+      return handOver.answer(request);
     }
     if (!gate.known(request)) {
       return refused(Reply.FORBIDDEN, text("gate.closed"));
@@ -74,7 +85,7 @@ final class Routes {
   }
 
   /** A message as a sentence; one that begins with the name of a file keeps its first letter. */
-  private static String sentence(FingeringException e) {
+  static String sentence(FingeringException e) {
     String message = String.valueOf(e.getMessage()).replaceFirst("(?<=[^.?])$", ".");
     boolean name = message.split(" ", 2)[0].contains(".");
     return name ? message : message.substring(0, 1).toUpperCase(Locale.ROOT) + message.substring(1);

@@ -6,6 +6,7 @@ import com.google.common.cache.Cache;
 import com.google.common.cache.CacheBuilder;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import fingering.web.folder.TeachersFolder;
 import fingering.exercise.ScaleRequest;
 import fingering.files.FileProblem;
 import fingering.files.TextFiles;
@@ -127,7 +128,7 @@ final class ScalesHandler implements Handler {
 
   private ImmutableList<Choice> studentMenu(String chosen) {
     return Stream.concat(
-            Stream.of(new Choice("", text("sheet.anyone"), chosen.isEmpty())),
+            Stream.of(new Choice("", text("panel.anyone"), chosen.isEmpty())),
             students.list().students().stream()
                 .map(one -> new Choice(one.id(), one.name(), one.id().equals(chosen))))
         .collect(ImmutableList.toImmutableList());
@@ -194,8 +195,8 @@ final class ScalesHandler implements Handler {
                 planned(asked, query),
                 asked.way(),
                 student(query)
-                    .map(one -> text("sheet.for", one.name(), instrument))
-                    .orElseGet(() -> text("sheet.for-anyone", instrument)))));
+                    .map(one -> text("panel.for", one.name(), instrument))
+                    .orElseGet(() -> text("panel.for-anyone", instrument)))));
   }
 
   @Override

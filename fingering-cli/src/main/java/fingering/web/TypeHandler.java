@@ -6,6 +6,7 @@ import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import com.google.common.primitives.Ints;
+import fingering.web.folder.TeachersFolder;
 import fingering.page.TypePage;
 import fingering.page.live.HomeView;
 import fingering.page.music.TypedMusic;
@@ -79,7 +80,7 @@ final class TypeHandler implements Handler {
     ImmutableList<HomeView.Entry> others =
         drafts.unsaved().stream()
             .filter(other -> !other.id().equals(draft.id()))
-            .map(other -> new HomeView.Entry(other.address(), title(other)))
+            .map(other -> new HomeView.Entry(other.address(), title(other), ""))
             .collect(ImmutableList.toImmutableList());
     String name = draft.name().replaceFirst("(?i)\\.abc$", "");
     return Reply.html(

@@ -160,6 +160,9 @@
   };
 
   const choose = (m, asks) => {
+    if (m !== null && measures) {
+      chooseMeasures(null);
+    }
     moment = m;
     anchor = m === null ? null : measureOf(m);
     mark();
@@ -178,6 +181,11 @@
 
   const chooseMeasures = (from, to) => {
     const form = byId("range");
+    if (from !== null && moment !== null) {
+      const start = anchor;
+      choose(null, true);
+      anchor = start;
+    }
     measures = from === null ? null : {from: Math.min(from, to), to: Math.max(from, to)};
     form.hidden = measures === null;
     if (measures) {
@@ -269,9 +277,9 @@
   const show = () => {
     const line = frameOf(moment).closest(".system");
     const box = line.getBoundingClientRect();
-    const panel = byId("panel").getBoundingClientRect().height;
+    const panel = document.querySelector(".dock").getBoundingClientRect().height;
     if (box.top < 0 || box.bottom > window.innerHeight - panel) {
-      line.scrollIntoView({block: "center"});
+      window.scrollBy(0, box.top - Math.max(0, (window.innerHeight - panel - box.height) / 2));
     }
   };
   const stepLine = (by) => {
@@ -351,12 +359,31 @@
     place = music.childElementCount > 0 ? music.getBoundingClientRect().top : 0;
   });
 
+  // The fields follow what an undo, another window or the file on disk has changed.
+  const follow = () => {
+    for (const name of ["part", "student", "measures", "tempo"]) {
+      const field = byId("choice").elements[name];
+      const value = byId("changed").dataset[name];
+      if (value !== undefined && field !== document.activeElement && field.value !== value) {
+        field.value = value;
+      }
+    }
+  };
+
   body.addEventListener("htmx:afterRequest", (event) => {
     const path = event.detail.pathInfo.requestPath;
-    if (!path.startsWith(address) || path.startsWith(`${address}/note`)) {
+    if (path.startsWith(`${address}/note`) && moment !== null && frameOf(moment)) {
+      // The ways to play a note must not cover it.
+      show();
+      return;
+    }
+    if (!path.startsWith(address)) {
       return;
     }
     mark();
+    if (event.detail.successful) {
+      follow();
+    }
     if (place !== 0 && event.detail.requestConfig.verb === "post") {
       window.scrollBy(0, music.getBoundingClientRect().top - place);
     }

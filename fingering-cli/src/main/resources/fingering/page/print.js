@@ -1,5 +1,5 @@
-// Buttons that print the page.
+// Buttons of the local page that print it.
 "use strict";
 document.addEventListener("click", event => {
-  if (event.target.closest("[data-print]")) window.print();
+  if (event.target.closest("#print, [data-print]")) window.print();
 });

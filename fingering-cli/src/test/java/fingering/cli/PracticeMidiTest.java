@@ -232,9 +232,24 @@ final class PracticeMidiTest {
     assertThat(midi.heard(0).get(0).start()).isCloseTo(2, within(0.002));
   }
 
+  /** A measure to count in, A, the first ending, A and the second ending: at 60, 18 seconds. */
   @Test
-  void repeatsArePlayedAsOftenAsThePassageHasThem() throws Exception {
-    assertThat(played(TUNE + "|:G A B:|").heard(0)).hasSize(3);
+  void repeatsAndEndingsArePlayed() throws Exception {
+    Midi midi = played(TUNE + "|:G A B|1 c3:|2 d3|e3|]", "--midi-tempo", "60");
+    assertThat(midi.heard(0))
+        .extracting(Heard::key)
+        .containsExactly(67, 69, 71, 72, 67, 69, 71, 74, 76);
+    assertThat(midi.heard(0)).extracting(Heard::start).last().isEqualTo(15.0);
+    assertThat(midi.heard(PERCUSSION)).hasSize(18);
+  }
+
+  /** The repeat goes back to the first tempo. */
+  @Test
+  void repeatGoesBackToItsTempo() throws Exception {
+    Midi midi = played(TUNE + "|:G A B|[Q:1/4=48] c3:|", "--midi-tempo", "60");
+    assertThat(midi.tempi()).containsExactly(1_000_000, 2_000_000, 1_000_000, 2_000_000);
+    assertThat(midi.heard(0).get(4).start()).isCloseTo(12, within(0.002));
+    assertThat(midi.heard(0).get(7).end()).isCloseTo(21, within(0.002));
   }
 
   @Test

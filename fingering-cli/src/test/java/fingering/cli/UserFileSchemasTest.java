@@ -53,7 +53,8 @@ final class UserFileSchemasTest {
                 "score: "
                     + Session.DEMO.toAbsolutePath()
                     + "\ntempo: half = 60\nvoice: 1\nmeasures: 17\nplans: [{allow: 1}]\n"
-                    + "hearing: {date: 2026-12-12, tempo: 96}\njournal: no.journal"),
+                    + "hearing: {date: 2026-12-12, tempo: 96}\njournal: no.journal\n"
+                    + "circles: {shown: yes, not: [accent, 12.1 dynamic]}"),
             Arguments.of("tuning", "instrument: viola\nstrings: [A4, D4, G3, C3]\nname: own"),
             Arguments.of("tuning", "instrument: viola\nstrings: Ab4, C#4, G3, C3 down to B2")));
   }
@@ -128,6 +129,10 @@ final class UserFileSchemasTest {
           lesson  | {score: a.xml, hearing: 2026-12-12}
           lesson  | {score: a.xml, hearing: {date: soon}}
           lesson  | {score: a.xml, hearing: {}}
+          lesson  | {score: a.xml, circles: {shown: often}}
+          lesson  | {score: a.xml, circles: {not: [loud]}}
+          lesson  | {score: a.xml, circles: {not: [12 shift]}}
+          lesson  | {score: a.xml, circles: {only: [shift]}}
           tuning  | instrument: viola
           tuning  | strings: [A4, D4, G3, C3]
           tuning  | {instrument: oud, strings: [A4, D4]}

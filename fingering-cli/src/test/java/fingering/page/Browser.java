@@ -57,6 +57,8 @@ final class Browser {
                 "--disable-component-update",
                 "--disable-sync",
                 "--hide-scrollbars",
+                "--mute-audio",
+                "--autoplay-policy=no-user-gesture-required",
                 "--remote-debugging-port=0",
                 "--user-data-dir=" + profile,
                 "about:blank")
@@ -190,8 +192,15 @@ final class Browser {
   /** Waits until an expression is true in the page that is then shown. */
   void await(String expression) throws Exception {
     for (long left = 10 * PATIENCE; left > 0; left--) {
-      if (run("Boolean(" + expression + ")").asBoolean()) {
-        return;
+      try {
+        if (run("Boolean(" + expression + ")").asBoolean()) {
+          return;
+        }
+      } catch (IOException e) {
+        // Another page may come while the expression is looked at.
+        if (!String.valueOf(e.getMessage()).contains("navigated")) {
+          throw e;
+        }
       }
       Thread.sleep(100);
     }

@@ -149,6 +149,8 @@ class LessonInBrowserTest extends InBrowser {
     assertThat(text("#span")).startsWith("Measures");
     hands().key("Escape", "Escape", 0);
     browser().await("document.querySelector('#range').hidden");
+    hands().key("ArrowRight", "ArrowRight", 0);
+    browser().await("document.querySelector('#note h2')");
     hands().key("Escape", "Escape", 0);
     browser().await("!document.querySelector('#note h2')");
   }
@@ -195,6 +197,19 @@ class LessonInBrowserTest extends InBrowser {
         .isNotEmpty();
     assertThat(lesson).contains("fix:");
     assertThat(text("#verdict")).contains("Take 'partly 3rd'");
+  }
+
+  @Test
+  void fieldsFollowAnUndo() throws Exception {
+    browser()
+        .run(
+            "(() => {const field = document.querySelector('[name=measures]'); field.value = '3-9';"
+                + " field.dispatchEvent(new Event('change', {bubbles: true}))})()");
+    awaitRevision(1);
+    hands().click("#undo");
+    awaitRevision(2);
+
+    browser().await("document.querySelector('[name=measures]').value === ''");
   }
 
   @Test

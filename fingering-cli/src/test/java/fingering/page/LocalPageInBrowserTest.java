@@ -121,7 +121,7 @@ class LocalPageInBrowserTest extends InBrowser {
     change("measures", "3-9");
     browser().await("document.querySelector('#trouble p')");
 
-    assertThat(text("#trouble")).contains("start it again with 'fingering open'");
+    assertThat(text("#trouble")).contains("This was not done, because Fingering has stopped");
     assertThat(browser().run("document.querySelector('[name=measures]').value").asText())
         .isEqualTo("3-9");
   }

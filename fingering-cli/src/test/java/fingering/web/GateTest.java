@@ -106,6 +106,8 @@ class GateTest {
         "/",
         "/style.css",
         "/music.js",
+        "/live.js",
+        "/events",
         "/type",
         "/type.js",
         "/notes.js",

@@ -25,6 +25,7 @@ import java.util.Set;
  * @param plans the plans with different names, the chosen one first; empty if none is chosen
  * @param hearing the hearing; empty if there is none
  * @param journal the practice journal; empty if there is none
+ * @param circles what is circled in the part
  */
 public record Lesson(
     String score,
@@ -37,7 +38,8 @@ public record Lesson(
     Optional<String> student,
     ImmutableList<LessonPlan> plans,
     Optional<Hearing> hearing,
-    Optional<String> journal) {
+    Optional<String> journal,
+    LessonCircles circles) {
 
   /**
    * Checks the values.
@@ -82,7 +84,8 @@ public record Lesson(
         Optional.empty(),
         ImmutableList.of(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        LessonCircles.ALL);
   }
 
   /** The chosen plan; empty if none is chosen. */
@@ -103,49 +106,127 @@ public record Lesson(
         student,
         plans,
         hearing,
-        journal);
+        journal,
+        circles);
   }
 
   /** A copy with another part. */
   public Lesson withPart(Optional<String> newPart) {
     return new Lesson(
-        score, tune, newPart, voice, instrument, measures, tempo, student, plans, hearing, journal);
+        score,
+        tune,
+        newPart,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles);
   }
 
   /** A copy with another voice. */
   public Lesson withVoice(Optional<String> newVoice) {
     return new Lesson(
-        score, tune, part, newVoice, instrument, measures, tempo, student, plans, hearing, journal);
+        score,
+        tune,
+        part,
+        newVoice,
+        instrument,
+        measures,
+        tempo,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles);
   }
 
   /** A copy with another instrument. */
   public Lesson withInstrument(Optional<Instrument> newInstrument) {
     return new Lesson(
-        score, tune, part, voice, newInstrument, measures, tempo, student, plans, hearing, journal);
+        score,
+        tune,
+        part,
+        voice,
+        newInstrument,
+        measures,
+        tempo,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles);
   }
 
   /** A copy with other measures. */
   public Lesson withMeasures(Optional<String> newMeasures) {
     return new Lesson(
-        score, tune, part, voice, instrument, newMeasures, tempo, student, plans, hearing, journal);
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        newMeasures,
+        tempo,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles);
   }
 
   /** A copy with another tempo. */
   public Lesson withTempo(Optional<Tempo> newTempo) {
     return new Lesson(
-        score, tune, part, voice, instrument, measures, newTempo, student, plans, hearing, journal);
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        newTempo,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles);
   }
 
   /** A copy with another student. */
   public Lesson withStudent(Optional<String> newStudent) {
     return new Lesson(
-        score, tune, part, voice, instrument, measures, tempo, newStudent, plans, hearing, journal);
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        newStudent,
+        plans,
+        hearing,
+        journal,
+        circles);
   }
 
   /** A copy with other plans, the chosen one first. */
   public Lesson withPlans(ImmutableList<LessonPlan> newPlans) {
     return new Lesson(
-        score, tune, part, voice, instrument, measures, tempo, student, newPlans, hearing, journal);
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        student,
+        newPlans,
+        hearing,
+        journal,
+        circles);
   }
 
   /**
@@ -162,12 +243,51 @@ public record Lesson(
   /** A copy with another hearing. */
   public Lesson withHearing(Optional<Hearing> newHearing) {
     return new Lesson(
-        score, tune, part, voice, instrument, measures, tempo, student, plans, newHearing, journal);
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        student,
+        plans,
+        newHearing,
+        journal,
+        circles);
   }
 
   /** A copy with another journal. */
   public Lesson withJournal(Optional<String> newJournal) {
     return new Lesson(
-        score, tune, part, voice, instrument, measures, tempo, student, plans, hearing, newJournal);
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        student,
+        plans,
+        hearing,
+        newJournal,
+        circles);
+  }
+
+  /** A copy with other things circled. */
+  public Lesson withCircles(LessonCircles newCircles) {
+    return new Lesson(
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        student,
+        plans,
+        hearing,
+        journal,
+        newCircles);
   }
 }

@@ -2,6 +2,7 @@ package fingering.lesson;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.ImmutableSet;
 import fingering.demand.DemandKeys;
 import fingering.demand.DemandParser;
 import fingering.music.Tempo;
@@ -31,13 +32,17 @@ public final class LessonFile {
           "student: imke",
           "plans: [{name: mine, stay: 3@31-38}]",
           "hearing: {date: 2026-12-12, tempo: quarter = 96}",
-          "journal: mill.journal");
+          "journal: mill.journal",
+          "circles: {shown: yes, not: [accent, 12.1 dynamic]}");
 
   private static final KnownKeys PLAN =
       KnownKeys.of("a plan of a lesson", "name: mine", "choose: third").and(DemandKeys.ALL);
 
   private static final KnownKeys HEARING =
       KnownKeys.of("a hearing", "date: 2026-12-12", "tempo: quarter = 96");
+
+  private static final KnownKeys CIRCLES =
+      KnownKeys.of("the circles of a lesson", "shown: yes", "not: [accent, 12.1 dynamic]");
 
   private LessonFile() {}
 
@@ -64,7 +69,8 @@ public final class LessonFile {
           fields.text("student"),
           fields.parts("plans", PLAN).map(LessonFile::plans).orElse(ImmutableList.of()),
           fields.part("hearing", HEARING).map(LessonFile::hearing),
-          fields.text("journal"));
+          fields.text("journal"),
+          fields.part("circles", CIRCLES).map(LessonFile::circles).orElse(LessonCircles.ALL));
     } catch (UserFileException e) {
       throw e;
     } catch (FingeringException e) {
@@ -138,6 +144,18 @@ public final class LessonFile {
 
   private static Hearing hearing(UserFields fields) {
     return new Hearing(fields.value("date", LessonFile::date), fields.value("tempo", Tempo::parse));
+  }
+
+  private static LessonCircles circles(UserFields fields) {
+    try {
+      return new LessonCircles(
+          fields.yesNo("shown").orElse(false),
+          fields.values("not", text -> text).map(ImmutableSet::copyOf).orElse(ImmutableSet.of()));
+    } catch (UserFileException e) {
+      throw e;
+    } catch (FingeringException e) {
+      throw fields.refusal(String.valueOf(e.getMessage()));
+    }
   }
 
   private static LocalDate date(String text) {

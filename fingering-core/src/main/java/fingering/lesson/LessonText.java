@@ -40,6 +40,9 @@ final class LessonText {
     }
     lesson.hearing().ifPresent(hearing -> keys.put("hearing", hearing(hearing)));
     put(keys, "journal", lesson.journal());
+    if (!lesson.circles().equals(LessonCircles.ALL)) {
+      keys.put("circles", circles(lesson.circles()));
+    }
     return keys.buildOrThrow();
   }
 
@@ -79,5 +82,16 @@ final class LessonText {
     hearing.tempo().ifPresent(tempo -> parts.add("tempo: " + mark(tempo)));
     return ImmutableList.copyOf(parts).stream()
         .collect(Collectors.joining(", ", "hearing: {", "}\n"));
+  }
+
+  private static String circles(LessonCircles circles) {
+    List<String> parts = new ArrayList<>();
+    if (circles.shown()) {
+      parts.add("shown: yes");
+    }
+    if (!circles.leftOut().isEmpty()) {
+      parts.add("not: " + values(ImmutableList.copyOf(circles.leftOut())).strip());
+    }
+    return "circles: {" + String.join(", ", parts) + "}\n";
   }
 }

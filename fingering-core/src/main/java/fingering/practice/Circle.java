@@ -1,6 +1,11 @@
 package fingering.practice;
 
+import com.google.common.base.Ascii;
+import fingering.music.MeasureBeat;
 import fingering.music.Place;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 
 /**
  * A sign or word to circle in the part before playing.
@@ -10,6 +15,20 @@ import fingering.music.Place;
  * @param text what is there, and what to do about it
  */
 public record Circle(Kind kind, Place place, String text) {
+  /** More than three decimals of a beat are needed by no rhythm. */
+  private static final int DECIMALS = 3;
+
+  /**
+   * Its name in a lesson: measure, beat and kind, {@code 12.1 dynamic}. Circles of one kind at one
+   * place share it.
+   */
+  public String name() {
+    BigDecimal beat =
+        new BigDecimal(place.beat().doubleValue(), MathContext.DECIMAL64)
+            .setScale(DECIMALS, RoundingMode.HALF_UP);
+    return new MeasureBeat(place.measure(), beat) + " " + kind.word();
+  }
+
   /** Kinds of things to circle, the most easily overlooked first. */
   public enum Kind {
     /** A sudden, large change of dynamic. */
@@ -40,6 +59,11 @@ public record Circle(Kind kind, Place place, String text) {
     /** Returns the heading of a list of this kind. */
     public String heading() {
       return heading;
+    }
+
+    /** Returns the word for this kind in a lesson: {@code sudden}, {@code long-hairpin}. */
+    public String word() {
+      return Ascii.toLowerCase(name()).replace('_', '-');
     }
   }
 }

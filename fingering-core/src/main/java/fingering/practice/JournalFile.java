@@ -17,7 +17,8 @@ import java.util.Optional;
 
 /**
  * The file of a journal. Entries are only appended, one line each, while the file is locked, and
- * flushed to disk before {@link #add} returns. What is in the file is never changed or removed.
+ * flushed to disk before {@link #add} returns. What is in the file is never changed, and only the
+ * last line can be taken back.
  *
  * @param path the file; it may be missing
  */
@@ -86,6 +87,32 @@ public record JournalFile(Path path) {
           return new Journal(now.entries(), now.badLines(), remarks);
         },
         StandardOpenOption.CREATE,
+        StandardOpenOption.READ,
+        StandardOpenOption.WRITE);
+  }
+
+  /**
+   * Removes the last line if it is an entry, as {@link #add} wrote it.
+   *
+   * @return the journal without the entry, as read from the file
+   * @throws JournalException if the last line is another one, or the file cannot be written; the
+   *     message is one sentence, and the file is unchanged
+   */
+  public Journal takeBack(JournalEntry entry) {
+    return locked(
+        false,
+        file -> {
+          String text = text(file);
+          String line = entry.line() + "\n";
+          if (!text.equals(line) && !text.endsWith("\n" + line)) {
+            throw new JournalException(
+                "The last line of %s is another one by now, so nothing was taken back."
+                    .formatted(path.getFileName()));
+          }
+          file.truncate(file.size() - line.getBytes(StandardCharsets.UTF_8).length);
+          file.force(true);
+          return Journal.parse(text.substring(0, text.length() - line.length()));
+        },
         StandardOpenOption.READ,
         StandardOpenOption.WRITE);
   }

@@ -162,4 +162,14 @@ class EngravedSignsTest {
     assertThat(boxes(line, Kind.CIRCLE).get(0).width()).isLessThan(8);
     assertThat(boxes(line, Kind.HAIRPIN).get(0).width()).isGreaterThan(15);
   }
+
+  @Test
+  void fingersOfTheSecondPlanGetNoRing() {
+    Engraver bare = Engraved.fingered(Engraved.tune("X:1\nM:4/4\nL:1/4\nK:C\nC D E F|]"));
+    EngravedSystem line =
+        bare.withCircles(List.of(new Circled(0, ImmutableSet.of(Kind.FINGER)))).draw(100).get(0);
+
+    assertThat(boxes(line, Kind.FINGER)).anyMatch(finger -> finger.top() > 4);
+    assertThat(boxes(line, Kind.CIRCLE)).hasSize(1).allMatch(ring -> ring.bottom() < 2);
+  }
 }

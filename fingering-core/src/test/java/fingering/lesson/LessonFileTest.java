@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.ImmutableSet;
 import fingering.demand.DemandParser;
 import fingering.music.Tempo;
 import fingering.tables.FingeringException;
@@ -43,6 +44,7 @@ class LessonFileTest {
           fix: [42.1.5=II/4]
         - choose: third
       hearing: {date: 2026-12-12, tempo: quarter = 96}
+      circles: {shown: yes, not: [accent, 12.1 dynamic]}
       journal: imke-mill.journal
       # the end
       """;
@@ -71,7 +73,8 @@ class LessonFileTest {
                         new Hearing(
                             Optional.of(LocalDate.of(2026, 12, 12)),
                             Optional.of(Tempo.parse("quarter=96")))))
-                .withJournal(Optional.of("imke-mill.journal")));
+                .withJournal(Optional.of("imke-mill.journal"))
+                .withCircles(new LessonCircles(true, ImmutableSet.of("accent", "12.1 dynamic"))));
   }
 
   @Property(tries = 500)
@@ -112,14 +115,28 @@ class LessonFileTest {
                         .withMeasures(measures)
                         .withTempo(tempo));
     return Combinators.combine(
-            music, texts().optional(), plans(), hearings().optional(), texts().optional())
+            music,
+            texts().optional(),
+            plans(),
+            hearings().optional(),
+            texts().optional(),
+            circles())
         .as(
-            (lesson, student, plans, hearing, journal) ->
+            (lesson, student, plans, hearing, journal, circles) ->
                 lesson
                     .withStudent(student)
                     .withPlans(plans)
                     .withHearing(hearing)
-                    .withJournal(journal));
+                    .withJournal(journal)
+                    .withCircles(circles));
+  }
+
+  private static Arbitrary<LessonCircles> circles() {
+    return Arbitraries.of(
+        LessonCircles.ALL,
+        LessonCircles.ALL.showing(true),
+        new LessonCircles(false, ImmutableSet.of("accent")),
+        new LessonCircles(true, ImmutableSet.of("12.1 dynamic", "3a.2.5 shift", "repeat")));
   }
 
   private static Arbitrary<String> texts() {

@@ -40,6 +40,33 @@ class JournalTest {
   }
 
   @Test
+  void onlyTheLastLineCanBeTakenBack() throws IOException {
+    JournalEntry first = entry("2026-11-21T18:30", "quarter=60", "Übung");
+    JournalEntry last = entry("2026-11-22T18:30", "quarter=63", "");
+    file().add(first);
+    String before = text();
+    file().add(last);
+
+    assertThatThrownBy(() -> file().takeBack(first))
+        .isInstanceOf(JournalException.class)
+        .hasMessageContaining("is another one by now");
+    assertThat(file().takeBack(last).entries()).containsExactly(first);
+    assertThat(text()).isEqualTo(before);
+    assertThat(file().takeBack(first).entries()).isEmpty();
+    assertThat(text()).startsWith("#").doesNotContain("Übung");
+    assertThatThrownBy(() -> file().takeBack(first)).isInstanceOf(JournalException.class);
+  }
+
+  @Test
+  void lineThatSomebodyWentOnWritingIsNotTakenBack() throws IOException {
+    JournalEntry entry = entry("2026-11-21T18:30", "quarter=60", "");
+    file().add(entry);
+    Files.writeString(file().path(), text().stripTrailing() + " more\n");
+    assertThatThrownBy(() -> file().takeBack(entry)).isInstanceOf(JournalException.class);
+    assertThat(text()).endsWith(" more\n");
+  }
+
+  @Test
   void entryIsOneLineOfText() throws IOException {
     file().add(entry("2026-11-21T18:30:12", "quarter=60", "read\nthrough | slowly "));
     file()

@@ -10,23 +10,15 @@ import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.ScoreArgument;
 import fingering.cli.option.ScoreOptions;
 import fingering.cli.output.HandoutOutput;
-import fingering.cli.practice.PracticeText;
-import fingering.cli.practice.PracticeWords;
-import fingering.cli.practice.SpotsText;
-import fingering.cli.terminal.Dates;
-import fingering.cli.text.HeadingText;
-import fingering.cli.text.TempoText;
+import fingering.cli.practice.TakenHome;
 import fingering.demand.MeasureSpan;
+import fingering.lesson.LessonCircles;
 import fingering.lesson.StoredLesson;
 import fingering.page.HandoutPage;
-import fingering.page.view.HandoutContent;
 import fingering.page.view.Ladder;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
-import fingering.practice.CircleFinder;
 import fingering.practice.Journal;
-import fingering.practice.PracticePlan;
-import fingering.practice.PracticeSpots;
 import fingering.verdict.Verdict;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,8 +46,6 @@ import picocli.CommandLine.Option;
 final class HandoutCommand extends BaseCommand {
   /** What fits on one side: more measures are too small to read from a music stand. */
   private static final int MEASURES = 40;
-
-  private static final int SPOTS = 3;
 
   /** What a ladder needs: a goal, a day, and a clean tempo. */
   private static final int PARTS = 3;
@@ -96,22 +86,14 @@ final class HandoutCommand extends BaseCommand {
             chosen.freeBrief(demands, planning.passage()));
     HandoutPage page =
         HandoutPage.of(
-            new HandoutContent(
+            TakenHome.of(
                 output.paper(),
-                HeadingText.title(plan.passage()),
-                planning.students().name(),
-                HeadingText.music(plan.passage()),
-                ladder.day().map(Dates::full),
-                ladder.goal().map(TempoText::mark),
                 plan,
                 keepOpen ? rival(plan, planning) : Optional.empty(),
-                planning.printed(),
-                CircleFinder.of(plan, planning.printed()),
-                SpotsText.onHandout(
-                    PracticeSpots.few(
-                        PracticeSpots.of(plan, planning.scoringContext().level()), SPOTS)),
-                ladder(plan, planning),
-                PracticeText.CARE));
+                planning,
+                stored.map(one -> one.lesson().circles()).orElse(LessonCircles.ALL),
+                ladder,
+                ladder(plan, planning)));
     output.print(page.html(), spec);
     remark(plan.passage().measures().size(), page.sides());
     return ExitCode.DONE;
@@ -161,11 +143,8 @@ final class HandoutCommand extends BaseCommand {
                 + String.join(" and ", missing)
                 + " too.");
       }
-      return Optional.empty();
     }
-    PracticePlan practice =
-        PracticePlan.of(plan, planning.scoringContext().level(), ladder.request(), entries);
-    return Optional.of(new PracticeWords(practice, fresh).ladder());
+    return TakenHome.ladder(plan, planning, ladder, entries);
   }
 
   private void remark(int measures, int sides) {

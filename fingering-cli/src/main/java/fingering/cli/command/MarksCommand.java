@@ -14,6 +14,8 @@ import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.cli.text.HeadingText;
 import fingering.cli.text.SummaryText;
+import fingering.lesson.LessonCircles;
+import fingering.lesson.StoredLesson;
 import fingering.music.Passage;
 import fingering.page.MarksPage;
 import fingering.plan.Plan;
@@ -60,22 +62,17 @@ final class MarksCommand extends BaseCommand {
   @Override
   public Integer call() {
     output.check();
-    lesson
-        .read()
-        .ifPresent(
-            stored -> {
-              score.from(stored);
-              reading.from(stored);
-              player.from(stored);
-              chosen.from(stored, demands);
-            });
+    Optional<StoredLesson> stored = lesson.read();
+    stored.ifPresent(this::take);
     chosen.check();
     PlanningContext planning = PlanningContext.read(score.read(), reading, player);
     Passage passage = planning.passage();
-    ImmutableList<Circle> circles =
+    ImmutableList<Circle> found =
         chosen.given() || chosen.keepsPrinted() || demands.any()
             ? CircleFinder.of(plan(planning), planning.printed())
             : CircleFinder.of(passage, planning.printed());
+    ImmutableList<Circle> circles =
+        stored.map(one -> one.lesson().circles()).orElse(LessonCircles.ALL).of(found);
     String text =
         switch (output.format()) {
           case TEXT -> text(passage, circles);
@@ -90,6 +87,13 @@ final class MarksCommand extends BaseCommand {
         };
     output.print(text, spec);
     return ExitCode.DONE;
+  }
+
+  private void take(StoredLesson stored) {
+    score.from(stored);
+    reading.from(stored);
+    player.from(stored);
+    chosen.from(stored, demands);
   }
 
   private Plan plan(PlanningContext planning) {

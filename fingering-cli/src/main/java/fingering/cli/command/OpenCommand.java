@@ -1,7 +1,11 @@
 package fingering.cli.command;
 
 import fingering.cli.advice.LessonAdviser;
+import fingering.tables.FingeringException;
 import fingering.web.LocalServer;
+import fingering.web.running.ProgramFolder;
+import fingering.web.running.ServerFile;
+import fingering.web.running.Wanted;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -9,7 +13,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -21,7 +24,8 @@ import picocli.CommandLine.Parameters;
         "Opens a page in the browser: drop a score on it, choose part and measures, and see the verdict and the music. Nothing leaves this computer.",
     footer = {
       "",
-      "The page works as long as the command runs; end it with Ctrl+C.",
+      "The page works as long as the command runs; end it with Ctrl+C. It ends by itself",
+      "half an hour after the last page was closed. If it runs already, it opens another page.",
       "",
       "Examples:",
       "  fingering open",
@@ -47,6 +51,12 @@ final class OpenCommand extends BaseCommand {
       description = "Only print the address; open it yourself within a minute.")
   boolean noBrowser;
 
+  @Option(
+      names = "--demo",
+      description =
+          "Open the demo if the folder has no scores and no lessons. Desktops start the program so.")
+  boolean demo;
+
   @Override
   public Integer call() {
     Optional<Path> given = opened.filter(Files::isDirectory);
@@ -63,35 +73,75 @@ final class OpenCommand extends BaseCommand {
         given
             .or(() -> folder)
             .orElseGet(() -> Path.of(System.getProperty("user.home", "."), "Fingering"));
-    try (LocalServer server =
-        LocalServer.start(own.toAbsolutePath(), new LessonAdviser(), Clock.systemUTC())) {
-      String address =
-          opened
-              .filter(path -> !Files.isDirectory(path))
-              .map(server::addressOf)
-              .orElseGet(server::address);
-      PrintWriter out = spec.commandLine().getOut();
-      out.println(address);
-      if (noBrowser || !browse(address)) {
-        out.println("Open this address in your browser within a minute. Ctrl+C ends the page.");
-      } else {
-        out.println("The page is open in your browser. Ctrl+C ends it.");
-      }
-      // Without the address, nobody can come.
-      if (!out.checkError()) {
-        waitForTheEnd(server);
-      }
-      return ExitCode.DONE;
+    Wanted wanted = new Wanted(opened.filter(path -> !Files.isDirectory(path)), demo);
+    ServerFile file = ServerFile.of(programFolder(), own);
+    Optional<LocalServer> server =
+        file.inTurn(() -> handedOver(file, wanted) ? Optional.empty() : start(own, wanted, file));
+    if (server.isPresent()) {
+      waitForTheEnd(server.get(), file);
     }
+    return ExitCode.DONE;
   }
 
-  private static void waitForTheEnd(LocalServer server) {
-    Runtime.getRuntime().addShutdownHook(new Thread(server::close));
+  /** Lets a server that is running open what is wanted; returns whether there is one. */
+  private boolean handedOver(ServerFile file, Wanted wanted) {
+    Optional<String> address = file.read().flatMap(running -> running.open(wanted));
+    address.ifPresent(shown -> show(shown, "It was running already, and ends as before."));
+    return address.isPresent();
+  }
+
+  private Optional<LocalServer> start(Path own, Wanted wanted, ServerFile file) {
+    LocalServer server =
+        LocalServer.start(own.toAbsolutePath(), new LessonAdviser(), Clock.systemUTC());
     try {
-      new CountDownLatch(1).await();
+      file.write(server.running());
+      // Without the address, nobody can come.
+      if (show(server.address(wanted), "Ctrl+C ends it.")) {
+        server.warmUp();
+        return Optional.of(server);
+      }
+    } catch (FingeringException e) {
+      end(server, file);
+      throw e;
+    }
+    end(server, file);
+    return Optional.empty();
+  }
+
+  private static void end(LocalServer server, ServerFile file) {
+    file.delete(server.running());
+    server.close();
+  }
+
+  /** Shows an address in the browser, or prints it; returns whether anybody can know it. */
+  private boolean show(String address, String ending) {
+    PrintWriter out = spec.commandLine().getOut();
+    out.println(address);
+    boolean shown = !noBrowser && browse(address);
+    String how =
+        shown
+            ? "The page is open in your browser. "
+            : "Open this address in your browser within a minute. ";
+    out.println(how + ending);
+    return !out.checkError() || shown;
+  }
+
+  private static Path programFolder() {
+    return ProgramFolder.of(
+        System.getProperty("os.name", ""),
+        System.getenv(),
+        Path.of(System.getProperty("user.home", ".")));
+  }
+
+  private static void waitForTheEnd(LocalServer server, ServerFile file) {
+    Thread last = new Thread(() -> end(server, file));
+    Runtime.getRuntime().addShutdownHook(last);
+    try {
+      server.awaitEnd();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
+    end(server, file);
   }
 
   /** Asks the system to open an address; returns whether it has a program for that. */

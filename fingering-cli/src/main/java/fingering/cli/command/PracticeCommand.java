@@ -25,6 +25,7 @@ import fingering.cli.terminal.Screen;
 import fingering.demand.MeasureSpan;
 import fingering.lesson.Hearing;
 import fingering.lesson.Lesson;
+import fingering.lesson.LessonCircles;
 import fingering.lesson.StoredLesson;
 import fingering.page.PracticePage;
 import fingering.page.view.PracticeContent;
@@ -132,7 +133,10 @@ final class PracticeCommand extends BaseCommand {
                   words,
                   entries,
                   SpotsText.onPage(spots, written),
-                  CircleFinder.of(plan, planning.printed()));
+                  lesson
+                      .map(one -> one.lesson().circles())
+                      .orElse(LessonCircles.ALL)
+                      .of(CircleFinder.of(plan, planning.printed())));
         };
     try (NewFiles files = new NewFiles()) {
       written.ifPresent(all -> all.write(files));
@@ -146,7 +150,9 @@ final class PracticeCommand extends BaseCommand {
           .ifPresent(
               path ->
                   files.bytes(
-                      PracticeMidi.of(plan.passage(), midi.tempo(practice)), path, "--midi"));
+                      PracticeMidi.of(plan.passage(), planning.printed(), midi.tempo(practice)),
+                      path,
+                      "--midi"));
       output.print(text, files, spec);
     }
     if (saving.given()) {
@@ -204,18 +210,7 @@ final class PracticeCommand extends BaseCommand {
             words.ladder(),
             circles,
             ProgressSvg.drawn(entries, ladder.goal(), ProgressSvg.Size.PAGE),
-            journalRemarks(entries),
+            JournalText.remarks(entries, ladder.journalFile().isPresent()),
             PracticeText.CARE));
-  }
-
-  /** Remarks on lines of the journal that cannot be read, or on a journal with nothing to draw. */
-  private ImmutableList<String> journalRemarks(Journal entries) {
-    boolean empty = ladder.journalFile().isPresent() && !ProgressSvg.drawable(entries);
-    return empty
-        ? ImmutableList.<String>builder()
-            .addAll(JournalText.problems(entries))
-            .add(ProgressSvg.NO_CLEAN_TEMPO + ".")
-            .build()
-        : ImmutableList.copyOf(JournalText.problems(entries));
   }
 }

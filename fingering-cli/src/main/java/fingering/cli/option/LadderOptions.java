@@ -80,6 +80,11 @@ public final class LadderOptions {
     journal = journal.or(lesson::journalFile);
   }
 
+  /** Takes a day as today, unless one is typed. */
+  public void on(LocalDate day) {
+    today = today.or(() -> Optional.of(day));
+  }
+
   /** The tempo at the performance; empty if it is not known. */
   public Optional<Tempo> goal() {
     return to;

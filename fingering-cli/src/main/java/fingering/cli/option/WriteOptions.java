@@ -1,13 +1,9 @@
 package fingering.cli.option;
 
-import com.google.common.collect.ImmutableList;
 import fingering.cli.file.NewFiles;
-import fingering.music.Measure;
-import fingering.music.Passage;
-import fingering.musicxml.marking.ScoreMarker;
-import fingering.musicxml.writing.ScoreExcerpt;
 import fingering.plan.Plan;
-import fingering.plan.marks.PlanMarks;
+import fingering.plan.marks.MarkedCopy;
+import fingering.plan.marks.MarkedCopy.Extent;
 import fingering.plan.marks.StringSigns;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -18,13 +14,6 @@ import picocli.CommandLine.Spec;
 
 /** Whether and how a plan is written into a copy of the score. */
 public final class WriteOptions {
-  /** What is written. */
-  public enum Extent {
-    SCORE,
-    PART,
-    EXCERPT
-  }
-
   @Spec(Spec.Target.MIXEE)
   CommandSpec command;
 
@@ -94,18 +83,7 @@ public final class WriteOptions {
   }
 
   private String text(Plan plan, PlanningContext planning) {
-    StringSigns strings =
-        signs.orElse(extent() == Extent.SCORE ? StringSigns.ELEMENTS : StringSigns.WORDS);
-    String marked = ScoreMarker.mark(planning.file().text(), PlanMarks.of(plan, sparing, strings));
-    Passage passage = plan.passage();
-    int part = passage.notes().get(0).address().part();
-    ImmutableList<Measure> measures = passage.measures();
-    return switch (extent()) {
-      case SCORE -> marked;
-      case PART -> ScoreExcerpt.part(marked, part);
-      case EXCERPT ->
-          ScoreExcerpt.measures(
-              marked, part, measures.get(0).index(), measures.get(measures.size() - 1).index());
-    };
+    return new MarkedCopy(extent(), sparing, signs.orElseGet(extent()::usualStrings))
+        .of(planning.file().text(), plan);
   }
 }

@@ -1,5 +1,6 @@
 package fingering.cli.practice;
 
+import com.google.common.collect.ImmutableList;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.music.Tempo;
@@ -38,6 +39,20 @@ public final class JournalText {
     return problems;
   }
 
+  /**
+   * Remarks on lines of the journal that cannot be read, or on a journal with nothing to draw.
+   *
+   * @param kept whether there is a journal
+   */
+  public static ImmutableList<String> remarks(Journal entries, boolean kept) {
+    ImmutableList.Builder<String> remarks = ImmutableList.builder();
+    remarks.addAll(problems(entries));
+    if (kept && !ProgressSvg.drawable(entries)) {
+      remarks.add(ProgressSvg.NO_CLEAN_TEMPO + ".");
+    }
+    return remarks.build();
+  }
+
   /** The entries, a line each, and the problems. */
   public static String of(Journal journal, int columns, TextStyle style) {
     List<String> lines = new ArrayList<>();
@@ -63,7 +78,13 @@ public final class JournalText {
     return String.join("\n", lines) + "\n";
   }
 
-  private static String clean(JournalEntry entry) {
+  /** When an entry was made. */
+  public static String when(JournalEntry entry) {
+    return WHEN.format(entry.when());
+  }
+
+  /** What was clean: {@code quarter = 66, m. 3–4}. */
+  public static String clean(JournalEntry entry) {
     String span =
         entry.measures().phrase().replaceFirst("^ in measures? ", ", m. ").replace('-', '–');
     return entry.clean().map(Tempo::toString).map(mark -> mark.replace("=", " = ")).orElse("none")

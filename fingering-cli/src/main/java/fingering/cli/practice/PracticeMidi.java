@@ -3,7 +3,9 @@ package fingering.cli.practice;
 import fingering.cli.text.HeadingText;
 import fingering.music.Passage;
 import fingering.music.Tempo;
+import fingering.music.print.PrintedPart;
 import fingering.practice.NoteTimes;
+import fingering.practice.NoteTimes.Click.Kind;
 import fingering.tables.Instrument;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -64,10 +66,14 @@ public final class PracticeMidi {
     }
   }
 
-  /** The passage at a tempo, as the bytes of a file. */
-  public static byte[] of(Passage passage, Tempo tempo) {
+  /**
+   * The passage at a tempo, with its repeats, as the bytes of a file.
+   *
+   * @param printed what is printed in it
+   */
+  public static byte[] of(Passage passage, PrintedPart printed, Tempo tempo) {
     try {
-      return new PracticeMidi(NoteTimes.of(passage, tempo)).bytes(passage);
+      return new PracticeMidi(NoteTimes.of(passage, printed, tempo)).bytes(passage);
     } catch (InvalidMidiDataException e) {
       throw new IllegalStateException("a MIDI message out of range", e);
     } catch (IOException e) {
@@ -111,14 +117,18 @@ public final class PracticeMidi {
     List<Timed> clicks = new ArrayList<>();
     clicks.add(new Timed(0, 0, text("Metronome")));
     for (NoteTimes.Click click : times.clicks()) {
+      if (click.kind() == Kind.SUBDIVISION) {
+        continue;
+      }
+      boolean first = click.kind() == Kind.FIRST;
       long from = tick(click.start());
       note(
           clicks,
           from,
           from + CLICK_TICKS,
           CLICK_CHANNEL,
-          click.first() ? HIGH_WOOD_BLOCK : LOW_WOOD_BLOCK,
-          click.first() ? CLICK_LOUD : CLICK_SOFT);
+          first ? HIGH_WOOD_BLOCK : LOW_WOOD_BLOCK,
+          first ? CLICK_LOUD : CLICK_SOFT);
     }
     return clicks;
   }

@@ -16,8 +16,11 @@ import fingering.practice.PracticeDay;
 import fingering.practice.PracticePlan;
 import fingering.practice.TempoLadder;
 import fingering.tempo.ComfortableTempo;
+import java.math.BigDecimal;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** The practice of a plan in sentences and table cells, for text and for the HTML page. */
 public final class PracticeWords {
@@ -173,6 +176,41 @@ public final class PracticeWords {
   /** The date of the first day, as text. */
   public String day() {
     return Dates.full(whole().days().get(0).date());
+  }
+
+  /** The first day in one line: {@code start at quarter = 72, up to 80, in steps of 4; 3 spots}. */
+  public String brief() {
+    PracticeDay day = whole().days().get(0);
+    if (day.kind() != PracticeDay.Kind.PRACTICE) {
+      return String.join(" ", today());
+    }
+    int spots = practice.limits().size();
+    return "Start at "
+        + TempoText.mark(day.start())
+        + ", up to "
+        + figure(day.top())
+        + stepSizes(day)
+        + (spots == 0 ? "." : "; " + spots + (spots == 1 ? " spot alone." : " spots alone."));
+  }
+
+  private static String stepSizes(PracticeDay day) {
+    List<BigDecimal> sizes =
+        IntStream.range(1, day.steps().size())
+            .mapToObj(
+                i ->
+                    day.steps()
+                        .get(i)
+                        .perMinute()
+                        .subtract(day.steps().get(i - 1).perMinute())
+                        .stripTrailingZeros())
+            .sorted()
+            .toList();
+    if (sizes.isEmpty()) {
+      return "";
+    }
+    String least = sizes.get(0).toPlainString();
+    String most = sizes.get(sizes.size() - 1).toPlainString();
+    return ", in steps of " + (least.equals(most) ? least : least + " to " + most);
   }
 
   /** What to do on the first day. */

@@ -7,7 +7,6 @@ import fingering.plan.PlanRemarks;
 import fingering.tempo.ComfortableTempo;
 import fingering.tempo.PlayerSpeed;
 import fingering.verdict.PlanFigures;
-import java.util.List;
 
 /** A plan in one line, and what to know about it. */
 public final class PlanLine {
@@ -26,13 +25,13 @@ public final class PlanLine {
         .formatted(Whereabouts.of(plan), VerdictText.figures(PlanFigures.of(plan)), comfortable);
   }
 
-  /** What is new to students, and remarks on the plan; a sentence each. */
+  /** What is new to a student, and remarks on the plan; a sentence each. */
   public static ImmutableList<String> remarks(Plan plan, Students students) {
     ImmutableList.Builder<String> remarks = ImmutableList.builder();
-    StudentsText.notes(List.of(plan), students)
-        .forEach(
-            (heading, note) ->
-                remarks.add(heading + ": " + note.substring(note.indexOf(": ") + 2)));
+    students.known().stream()
+        .map(student -> StudentsText.newSkills(plan, student))
+        .filter(skills -> !skills.isEmpty())
+        .forEach(skills -> remarks.add("New to this player: " + skills + "."));
     return remarks.addAll(PlanRemarks.of(plan)).build();
   }
 }

@@ -70,7 +70,7 @@ public record SheetForm(SheetContent sheet) {
             .with(COUNTED, given(fields, COUNTED))
             .with(SHOWN_IN, given(fields, SHOWN_IN));
     if (told.value(TITLE).isEmpty()) {
-      throw new FingeringException(text("sheet.no-title"));
+      throw new FingeringException(text("panel.no-title"));
     }
     return told.with(POSITIONS, positions(fields));
   }
@@ -79,7 +79,7 @@ public record SheetForm(SheetContent sheet) {
     Map<Position, String> before = amounts();
     String notes = fields.getOrDefault(NOTES, "").strip();
     if (!notes.matches("|[1-9]\\d{0,2}")) {
-      throw new FingeringException(text("sheet.notes-wrong", notes));
+      throw new FingeringException(text("panel.notes-wrong", notes));
     }
     String usual = Integer.toString(AuditionSheetFile.USUAL_NOTES);
     return shown().stream()
@@ -124,7 +124,7 @@ public record SheetForm(SheetContent sheet) {
   public SheetContent asking(Map<String, String> fields) {
     String[] asked = fields.getOrDefault(ASK, "").split(":", 2);
     if (asked.length < 2 || !SKILLS.contains(asked[0])) {
-      throw new FingeringException(text("sheet.choose"));
+      throw new FingeringException(text("panel.choose"));
     }
     String amount = fields.getOrDefault(AMOUNT, "").strip();
     String value =
@@ -170,13 +170,13 @@ public record SheetForm(SheetContent sheet) {
         ScaleMenus.menu(
             ImmutableList.of("", "in-one-piece"),
             value -> value,
-            value -> value.isEmpty() ? text("sheet.together") : text("sheet.in-one"),
+            value -> value.isEmpty() ? text("panel.together") : text("panel.in-one"),
             sheet.value(COUNTED)),
         SHOWN_IN,
         ScaleMenus.menu(
             ImmutableList.of("", "excerpts"),
             value -> value,
-            value -> value.isEmpty() ? text("sheet.in-all") : text("sheet.in-excerpts"),
+            value -> value.isEmpty() ? text("panel.in-all") : text("panel.in-excerpts"),
             sheet.value(SHOWN_IN)),
         ASK,
         skillMenu());
@@ -184,20 +184,20 @@ public record SheetForm(SheetContent sheet) {
 
   private ImmutableList<Choice> skillMenu() {
     List<Choice> choices = new ArrayList<>();
-    choices.add(new Choice("", text("sheet.choose-skill"), true));
+    choices.add(new Choice("", text("panel.choose-skill"), true));
     IntStream.rangeClosed(1, HIGHEST)
         .mapToObj(Position::of)
         .forEach(
             position ->
                 choices.add(
                     new Choice(
-                        STAY + ":" + position, text("sheet.stay", position.display()), false)));
+                        STAY + ":" + position, text("panel.stay", position.display()), false)));
     for (String shift : SHIFTS) {
       String name =
           switch (shift) {
-            case "up" -> text("sheet.shift-up");
-            case "down" -> text("sheet.shift-down");
-            default -> text("sheet.shift-any");
+            case "up" -> text("panel.shift-up");
+            case "down" -> text("panel.shift-down");
+            default -> text("panel.shift-any");
           };
       choices.add(new Choice(SHIFT + ":" + shift, name, false));
     }
@@ -219,7 +219,7 @@ public record SheetForm(SheetContent sheet) {
                     tick(position),
                     alike || !asked.containsKey(position)
                         ? position.display()
-                        : text("sheet.position", position.display(), asked.get(position)),
+                        : text("panel.position", position.display(), asked.get(position)),
                     asked.containsKey(position)))
         .collect(ImmutableList.toImmutableList());
   }
@@ -255,7 +255,7 @@ public record SheetForm(SheetContent sheet) {
         return piece.value(key);
       }
     }
-    return text("sheet.typed");
+    return text("panel.typed");
   }
 
   /** How a piece is to be played. */
@@ -266,11 +266,11 @@ public record SheetForm(SheetContent sheet) {
       switch (key) {
         case "scale", "name", "lesson", "file", "abc" -> {}
         case "octaves" -> about.add(octaves(values));
-        case "measures" -> about.add(text("sheet.measures", values));
+        case "measures" -> about.add(text("panel.measures", values));
         case "tempo" -> about.add(values.replace("=", " = "));
-        case "allow" -> about.add(text("sheet.allow", values));
+        case "allow" -> about.add(text("panel.allow", values));
         case "slur" -> about.add(text("scale.slurred", values));
-        default -> about.add(text("sheet.key", key, values));
+        default -> about.add(text("panel.key", key, values));
       }
     }
     return String.join(", ", about);

@@ -2,6 +2,7 @@ package fingering.page.audition;
 
 import static fingering.page.view.PageText.text;
 
+import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
 import fingering.engraving.glyph.Glyph;
 import fingering.page.AuditionContent;
@@ -22,6 +23,10 @@ import java.util.function.IntFunction;
 /** The plans of an audition sheet in words and music. */
 public final class SheetPlans {
   private static final String PIECE = "piece";
+  private static final Splitter RANGES = Splitter.on(", ");
+
+  /** The most ranges of measures that are listed for a piece. */
+  private static final int MOST_RANGES = 8;
 
   private SheetPlans() {}
 
@@ -51,7 +56,7 @@ public final class SheetPlans {
         result.asked().stream().map(SheetPlans::row).collect(ImmutableList.toImmutableList()),
         pieces.build(),
         result.problems().stream()
-            .map(one -> text("sheet.problem", one.number(), one.sentence()))
+            .map(one -> text("panel.problem", one.number(), one.sentence()))
             .collect(ImmutableList.toImmutableList()),
         content.care());
   }
@@ -77,28 +82,36 @@ public final class SheetPlans {
     return new Row(
         asked.what(),
         asked.met(),
-        asked.met() ? text("sheet.shown") : text("sheet.missing"),
+        asked.met() ? text("panel.shown") : text("panel.missing"),
         asked.shown().stream()
             .map(
                 one ->
                     new Link(
                         PIECE + one.number(),
-                        text("sheet.piece", one.number(), one.name()),
-                        text("sheet.where", one.measures(), one.amount())))
+                        text("panel.piece", one.number(), one.name()),
+                        text("panel.where", some(one.measures()), one.amount())))
             .collect(ImmutableList.toImmutableList()),
         remarks(asked),
         asked.offers().stream()
             .map(
                 offer ->
                     text(
-                        "sheet.offer",
+                        "panel.offer",
                         offer.number(),
                         offer.name(),
                         offer.measures(),
                         price(offer.more())))
             .collect(ImmutableList.toImmutableList()),
         fields.build(),
-        asked.advice().map(advice -> text("sheet.add-advised", advice.name())).orElse(""));
+        asked.advice().map(advice -> text("panel.add-advised", advice.name())).orElse(""));
+  }
+
+  /** The first measures of a long list. */
+  private static String some(String measures) {
+    List<String> ranges = RANGES.splitToList(measures);
+    return ranges.size() <= MOST_RANGES
+        ? measures
+        : text("panel.measures-more", String.join(", ", ranges.subList(0, MOST_RANGES)));
   }
 
   private static ImmutableList<String> remarks(SheetResult.Asked asked) {
@@ -107,20 +120,20 @@ public final class SheetPlans {
     }
     ImmutableList.Builder<String> remarks = ImmutableList.builder();
     if (asked.met()) {
-      remarks.add(text("sheet.not-easiest"));
+      remarks.add(text("panel.not-easiest"));
     } else if (asked.offers().isEmpty()) {
-      remarks.add(text("sheet.nowhere"));
+      remarks.add(text("panel.nowhere"));
     } else {
-      remarks.add(text("sheet.not-together"));
+      remarks.add(text("panel.not-together"));
     }
     asked
         .advice()
-        .ifPresent(advice -> remarks.add(text("sheet.advice", advice.name(), advice.position())));
+        .ifPresent(advice -> remarks.add(text("panel.advice", advice.name(), advice.position())));
     return remarks.build();
   }
 
   private static String price(PlanFigures more) {
     List<String> figures = NoteWays.figures(more);
-    return figures.isEmpty() ? text("sheet.harder") : String.join(", ", figures);
+    return figures.isEmpty() ? text("panel.harder") : String.join(", ", figures);
   }
 }

@@ -12,6 +12,7 @@ import com.google.common.collect.ImmutableList;
  * @param title the title of the music
  * @param verdict which of the usual plans to take, and why; a sentence each
  * @param about what the plans are made for
+ * @param fields what is chosen
  * @param plans the plans to switch between
  * @param shown the plan that is shown, in one line; empty if it is the one of the verdict
  * @param remarks what to know about that plan; a sentence each
@@ -35,6 +36,7 @@ public record AnswerView(
     String title,
     ImmutableList<String> verdict,
     ImmutableList<String> about,
+    Fields fields,
     ImmutableList<PlanChoice> plans,
     String shown,
     ImmutableList<String> remarks,
@@ -50,6 +52,16 @@ public record AnswerView(
     boolean whole,
     boolean later,
     ImmutableList<MusicLine> lines) {
+
+  /**
+   * What is chosen in the fields of the page.
+   *
+   * @param part the value of the part
+   * @param student the value of the student
+   * @param measures the measures; empty for all
+   * @param tempo the tempo; empty for the printed one
+   */
+  public record Fields(String part, String student, String measures, String tempo) {}
 
   /**
    * A plan to switch to.

@@ -21,8 +21,9 @@ public record HomeView(
    *
    * @param address where it opens
    * @param name its name
+   * @param about what it is about; empty if the name says it
    */
-  public record Entry(String address, String name) {}
+  public record Entry(String address, String name, String about) {}
 
   /** Whether there is nothing to open yet. */
   public boolean empty() {

@@ -9,6 +9,7 @@ import gg.jte.Content;
  * @param address the address of the lesson on the server
  * @param revision counts its changes
  * @param parts its parts
+ * @param students the students
  * @param measures the chosen measures; empty for all
  * @param tempo the chosen tempo; empty for the printed one
  * @param positions the positions to choose for measures
@@ -20,6 +21,7 @@ public record OpenView(
     String address,
     int revision,
     ImmutableList<Option> parts,
+    ImmutableList<Option> students,
     String measures,
     String tempo,
     ImmutableList<Option> positions,

@@ -3,6 +3,7 @@ package fingering.page.music;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
+import com.google.common.collect.Range;
 import fingering.engraving.EngravedSystem;
 import fingering.engraving.LineLayout;
 import fingering.engraving.drawing.Circled;
@@ -27,6 +28,7 @@ public final class LineDrawer {
   private final LineLayout layout;
   private final ImmutableList<String> ids;
   private final ImmutableList<ImmutableSet<NoteAddress>> notes;
+  private final ImmutableList<Range<Double>> times;
   private final AtomicReferenceArray<Drawn> drawn;
 
   /** A line as it was drawn last. */
@@ -56,8 +58,28 @@ public final class LineDrawer {
       lines.add(layout.notes(line));
     }
     ids = named.build();
+    times = times(passage, layout);
     notes = lines.build();
     drawn = new AtomicReferenceArray<>(layout.lines());
+  }
+
+  /** The time from the first measure of each line to that of the next one, in quarter notes. */
+  private static ImmutableList<Range<Double>> times(Passage passage, LineLayout layout) {
+    ImmutableList.Builder<Range<Double>> times = ImmutableList.builder();
+    for (int line = 0; line < layout.lines(); line++) {
+      Range<Double> from = Range.atLeast(start(passage, layout.firstMeasure(line)));
+      int next = line + 1;
+      times.add(
+          next == layout.lines()
+              ? from
+              // The last measure of a line may go on in the next one.
+              : from.intersection(Range.lessThan(start(passage, layout.firstMeasure(next) + 1))));
+    }
+    return times.build();
+  }
+
+  private static double start(Passage passage, int measure) {
+    return passage.measure(measure).map(m -> m.start().doubleValue()).orElse(Double.MAX_VALUE);
   }
 
   /** The lines with the fingers of plans, and rings around some signs. */
@@ -67,13 +89,18 @@ public final class LineDrawer {
     for (int i = 0; i < layout.lines(); i++) {
       ImmutableList<Lane> above = only(lanes.above(), notes.get(i));
       ImmutableList<Lane> below = only(lanes.below(), notes.get(i));
+      Range<Double> time = times.get(i);
+      ImmutableList<Circled> rings =
+          circles.stream()
+              .filter(circle -> time.contains(circle.time()))
+              .collect(ImmutableList.toImmutableList());
       Drawn last = drawn.get(i);
       if (last == null
           || !last.above().equals(above)
           || !last.below().equals(below)
-          || !last.circles().equals(circles)) {
-        EngravedSystem system = layout.draw(i, above, below, circles);
-        last = new Drawn(above, below, circles, panel.line(system, width, ids.get(i)));
+          || !last.circles().equals(rings)) {
+        EngravedSystem system = layout.draw(i, above, below, rings);
+        last = new Drawn(above, below, rings, panel.line(system, width, ids.get(i)));
         drawn.set(i, last);
       }
       lines.add(last.line());

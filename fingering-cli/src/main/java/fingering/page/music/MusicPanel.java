@@ -141,17 +141,35 @@ public final class MusicPanel {
    * @param known the shapes that the page has already; those of this music are added
    */
   public Content html(String id, double width, Set<Glyph> known) {
-    List<EngravedSystem> wide = lines(width);
-    List<EngravedSystem> narrow = lines(NARROW);
-    List<EngravedSystem> all = new ArrayList<>(wide);
-    all.addAll(narrow);
-    Music music =
-        new Music(
-            Templates.elements((known.isEmpty() ? Svg.hatching("hatch") : "") + shapes(all, known)),
-            views(wide, width, id),
-            views(narrow, NARROW, "n" + id));
+    Music music = music(lines(width), width, lines(NARROW), id, known, false);
     HtmlContent html = output -> JtemusicGenerated.render(output, Templates.PLAIN, music);
     return html;
+  }
+
+  /**
+   * The music of a page that plays it, with a frame around the notes of each moment.
+   *
+   * @param wide whether it has long lines too
+   * @param known takes the shapes that it uses
+   */
+  public Music played(boolean wide, Set<Glyph> known) {
+    List<EngravedSystem> lines = wide ? lines(WIDE) : List.of();
+    return music(lines, WIDE, lines(NARROW), "", known, true);
+  }
+
+  private Music music(
+      List<EngravedSystem> wide,
+      double width,
+      List<EngravedSystem> narrow,
+      String id,
+      Set<Glyph> known,
+      boolean played) {
+    List<EngravedSystem> all = new ArrayList<>(wide);
+    all.addAll(narrow);
+    return new Music(
+        Templates.elements((known.isEmpty() ? Svg.hatching("hatch") : "") + shapes(all, known)),
+        views(wide, width, id, played),
+        views(narrow, NARROW, "n" + id, played));
   }
 
   /**
@@ -260,9 +278,10 @@ public final class MusicPanel {
     return line.bottom() + GAP;
   }
 
-  private ImmutableList<Music.Line> views(List<EngravedSystem> lines, double width, String id) {
+  private ImmutableList<Music.Line> views(
+      List<EngravedSystem> lines, double width, String id, boolean played) {
     return lines.stream()
-        .map(line -> view(line, width, targets(line, id)))
+        .map(line -> view(line, width, targets(line, id) + (played ? frames(line) : "")))
         .collect(ImmutableList.toImmutableList());
   }
 

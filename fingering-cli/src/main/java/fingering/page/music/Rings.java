@@ -31,7 +31,8 @@ public final class Rings {
 
   private static ImmutableSet<Kind> kinds(Circle.Kind kind) {
     return switch (kind) {
-      case SUDDEN, DYNAMIC -> ImmutableSet.of(Kind.DYNAMIC);
+      case SUDDEN -> ImmutableSet.of(Kind.DYNAMIC);
+      case DYNAMIC -> ImmutableSet.of(Kind.DYNAMIC, Kind.HAIRPIN);
       case LONG_HAIRPIN -> ImmutableSet.of(Kind.HAIRPIN);
       case CHANGE, WORDS -> ImmutableSet.of(Kind.WORDS, Kind.TEMPO, Kind.DYNAMIC);
       case SHIFT -> ImmutableSet.of(Kind.FINGER);

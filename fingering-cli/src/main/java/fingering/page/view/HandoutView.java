@@ -39,9 +39,8 @@ public record HandoutView(
    * @param line the drawing
    * @param width its width
    * @param height its height
-   * @param margin the white below it; less than 0 where pictures may overlap
    */
-  public record Line(Music.Line line, String width, String height, String margin) {}
+  public record Line(Music.Line line, String width, String height) {}
 
   /**
    * What to do with the music.

@@ -126,9 +126,9 @@ public final class SheetsFolder {
   public Entry create(String name, SheetContent content, LocalDate today) {
     Path file =
         NewName.in(folder, name, ENDING)
-            .orElseThrow(() -> new FingeringException(text("sheet.no-name")));
+            .orElseThrow(() -> new FingeringException(text("panel.no-name")));
     if (NewName.taken(file)) {
-      throw new FingeringException(text("sheet.taken", file.getFileName()));
+      throw new FingeringException(text("panel.taken", file.getFileName()));
     }
     try {
       Files.createDirectories(folder);

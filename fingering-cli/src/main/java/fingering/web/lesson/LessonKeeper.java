@@ -16,6 +16,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * Saves open lessons in their files. A score that was dropped on the page is copied into the
@@ -37,6 +39,14 @@ public final class LessonKeeper {
   public LessonKeeper(Path folder, Clock clock) {
     this.folder = folder;
     this.clock = clock;
+  }
+
+  /** A lesson on a score that is not in the folder yet, as it will be there. */
+  StoredLesson of(Path score) {
+    return new StoredLesson(
+        folder.resolve(score.getFileName() + ".yaml"),
+        Lesson.of(score.toAbsolutePath().toString()),
+        "");
   }
 
   /**
@@ -97,13 +107,20 @@ public final class LessonKeeper {
   }
 
   private static Path free(Path wanted) {
-    for (int i = 1; i < MOST; i++) {
-      Path file = numbered(wanted, i);
-      if (!Files.exists(file, java.nio.file.LinkOption.NOFOLLOW_LINKS)) {
-        return file;
-      }
-    }
-    throw new FingeringException(text("save.names", wanted.getFileName()));
+    return first(wanted, file -> !Files.exists(file, java.nio.file.LinkOption.NOFOLLOW_LINKS));
+  }
+
+  /**
+   * The first file that fits, of a name and similar ones.
+   *
+   * @throws FingeringException if none of them fits
+   */
+  public static Path first(Path wanted, Predicate<Path> fits) {
+    return IntStream.range(1, MOST)
+        .mapToObj(i -> numbered(wanted, i))
+        .filter(fits)
+        .findFirst()
+        .orElseThrow(() -> new FingeringException(text("save.names", wanted.getFileName())));
   }
 
   /** {@code mill-2.yaml} for the second file of that name. */

@@ -53,6 +53,21 @@ public record OpenLesson(
     return score.title().isBlank() ? name : score.title();
   }
 
+  /** A new lesson that says the same, and is in no file yet. */
+  public OpenLesson copy(String newId) {
+    return new OpenLesson(
+        newId,
+        0,
+        name,
+        dropped,
+        stamp,
+        file,
+        score,
+        new StoredLesson(stored.file(), lesson().withJournal(Optional.empty()), ""),
+        History.NONE,
+        planned);
+  }
+
   /** The same lesson after plans were made; nothing that a page shows has changed. */
   public OpenLesson with(Planned plans) {
     return new OpenLesson(

@@ -23,6 +23,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.locks.Lock;
+import java.util.function.Function;
 
 /**
  * The lessons that are open, the ones used last. What is newer on disk wins over what is remembered
@@ -81,7 +82,7 @@ public final class OpenLessons {
    */
   public OpenLesson open(String id, Path file, String name, boolean dropped) {
     try {
-      StoredLesson lesson = lesson(file);
+      StoredLesson lesson = lesson(file, dropped);
       FileStamp stamp = FileStamp.of(lesson.scoreFile());
       ScoreFile read = adviser.read(lesson);
       Score score = ScoreReader.read(read);
@@ -89,7 +90,7 @@ public final class OpenLessons {
           new OpenLesson(
               id,
               0,
-              name,
+              name.substring(1 + Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\'))),
               dropped ? Optional.of(file) : Optional.empty(),
               stamp,
               read,
@@ -105,13 +106,15 @@ public final class OpenLessons {
     }
   }
 
-  private static StoredLesson lesson(Path file) {
+  private StoredLesson lesson(Path file, boolean dropped) {
     String name = String.valueOf(file.getFileName());
     return switch (ScoreName.of(name)) {
       case LESSON -> StoredLesson.read(file);
       // Whatever its name, the content may be a score.
       case SCORE, OTHER ->
-          new StoredLesson(file.resolveSibling(name + ".yaml"), Lesson.of(name), "");
+          dropped
+              ? keeper.of(file)
+              : new StoredLesson(file.resolveSibling(name + ".yaml"), Lesson.of(name), "");
       case PDF, PICTURE, SOUND, NOTATION ->
           throw new FingeringException(ScoreName.of(name).advice());
     };
@@ -141,8 +144,33 @@ public final class OpenLessons {
     return new StoredLesson(stored.file(), lesson.withPart(part), stored.text());
   }
 
+  /**
+   * Opens a new lesson on the score, the music and the demands of another one. It is saved in a
+   * file of its own with its first change.
+   *
+   * @param id the id that it gets
+   */
+  public OpenLesson copy(OpenLesson open, String id) {
+    OpenLesson copied = open.copy(id);
+    put(copied);
+    return copied;
+  }
+
   public synchronized Optional<OpenLesson> get(String id) {
     return Optional.ofNullable(open.get(id));
+  }
+
+  /**
+   * An open lesson, or one that is opened now; empty if there is none of that id.
+   *
+   * @param files the files of the teacher by their ids
+   */
+  public Optional<OpenLesson> opened(String id, Function<String, Optional<Path>> files) {
+    return get(id).or(() -> files.apply(id).map(file -> in(file).orElseGet(() -> open(id, file))));
+  }
+
+  private OpenLesson open(String id, Path file) {
+    return open(id, file, String.valueOf(file.getFileName()), false);
   }
 
   /** The open lesson that is saved in a file; empty if it is not open. */
@@ -233,6 +261,27 @@ public final class OpenLessons {
                   Optional.of(plans(before.with(planned), stored, cancellation)));
           return saved(after, before.stored());
         });
+  }
+
+  /**
+   * The present state with its plans, saved in a file even if nothing has been changed yet.
+   *
+   * @throws FingeringException if it cannot be saved; the message is one sentence
+   */
+  public OpenLesson kept(String id) {
+    planned(id);
+    State kept =
+        locked(
+            id,
+            Cancellation.NEVER,
+            () -> {
+              OpenLesson open = present(id);
+              return open.saved() ? new State(open, "") : saved(open, open.stored());
+            });
+    if (!kept.remark().isEmpty()) {
+      throw new FingeringException(kept.remark());
+    }
+    return kept.open();
   }
 
   /** A change that can be undone. */

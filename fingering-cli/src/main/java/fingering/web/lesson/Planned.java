@@ -11,6 +11,8 @@ import fingering.page.music.Lanes;
 import fingering.page.music.LineDrawer;
 import fingering.page.music.MusicPanel;
 import fingering.plan.Plan;
+import fingering.practice.Circle;
+import fingering.practice.CircleFinder;
 import fingering.search.Cancellation;
 import java.util.Optional;
 
@@ -70,6 +72,11 @@ public record Planned(
   /** The lines of the music with the fingers of the plans. */
   public ImmutableList<MusicLine> lines(boolean narrowly, ImmutableList<Circled> circles) {
     return (narrowly ? narrow : wide).draw(lanes(), circles);
+  }
+
+  /** What can be circled in the part. */
+  public ImmutableList<Circle> circles() {
+    return CircleFinder.of(plan, advice.content().printed());
   }
 
   public Lanes lanes() {

@@ -13,6 +13,9 @@ import java.util.Set;
 final class CircleDrawing {
   private static final double AROUND = 0.35;
 
+  /** The middle of the staff. Fingers below it are those of a second plan, and get no ring. */
+  private static final double MIDDLE = 2;
+
   /** The longest hairpin that gets a ring around all of it. */
   private static final double LONG = 5;
 
@@ -33,6 +36,7 @@ final class CircleDrawing {
         Optional<Box> box =
             inks.stream()
                 .filter(ink -> ink.kind() == kind && Math.abs(ink.time() - circle.time()) < 1e-6)
+                .filter(ink -> kind != Kind.FINGER || ink.box().top() < MIDDLE)
                 .map(Ink::box)
                 .reduce(Box::union)
                 .map(all -> start(kind, all));

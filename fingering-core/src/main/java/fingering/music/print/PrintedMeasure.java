@@ -27,6 +27,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param repeatStart whether it starts a repeat
  * @param bars bar lines within it, in order of time
  * @param end the bar line at its end
+ * @param repeatTimes how often a repeat that ends there is played in all; 2 unless the score says
+ *     more
  * @param fermataAtEnd whether there is a fermata over that bar line
  */
 public record PrintedMeasure(
@@ -44,6 +46,7 @@ public record PrintedMeasure(
     boolean repeatStart,
     ImmutableList<InnerBar> bars,
     Bar end,
+    int repeatTimes,
     boolean fermataAtEnd) {
 
   /**
@@ -159,6 +162,7 @@ public record PrintedMeasure(
         repeatStart,
         bars,
         otherEnd,
+        repeatTimes,
         fermataAtEnd);
   }
 }

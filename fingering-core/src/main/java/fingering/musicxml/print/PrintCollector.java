@@ -113,6 +113,7 @@ public final class PrintCollector {
             bars.repeatStart(),
             bars.inner(),
             bars.end(),
+            bars.times(),
             bars.fermata()));
     signatures.endMeasure();
     bars.beginMeasure();

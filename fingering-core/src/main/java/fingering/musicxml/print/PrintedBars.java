@@ -5,6 +5,7 @@ import fingering.music.print.PrintedMeasure.Bar;
 import fingering.music.print.PrintedMeasure.InnerBar;
 import fingering.music.print.PrintedPart.Ending;
 import fingering.musicxml.element.Quarters;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -17,12 +18,18 @@ import org.audiveris.proxymusic.StartStopDiscontinue;
 
 /** Collects bar lines and the endings of repeats. */
 final class PrintedBars {
+  /** A repeat is played twice, unless it says more (MusicXML 4.0, {@code repeat}). */
+  private static final int USUAL = 2;
+
+  private static final BigInteger MOST = BigInteger.valueOf(Integer.MAX_VALUE);
+
   private final ImmutableList.Builder<Ending> endings = ImmutableList.builder();
   private Optional<Ending> ending = Optional.empty();
 
   private boolean repeatStart;
   private List<InnerBar> inner = new ArrayList<>();
   private Bar end = Bar.SINGLE;
+  private int times = USUAL;
   private boolean fermata;
   private Optional<Bar> before = Optional.empty();
 
@@ -30,6 +37,7 @@ final class PrintedBars {
     repeatStart = false;
     inner = new ArrayList<>();
     end = Bar.SINGLE;
+    times = USUAL;
     fermata = false;
     before = Optional.empty();
   }
@@ -57,6 +65,9 @@ final class PrintedBars {
     fermata |= !bar.getFermata().isEmpty();
     if (repeat || bar.getBarStyle() != null) {
       end = style;
+    }
+    if (repeat && bar.getRepeat().getTimes() != null) {
+      times = bar.getRepeat().getTimes().min(MOST).max(BigInteger.TWO).intValue();
     }
   }
 
@@ -109,6 +120,10 @@ final class PrintedBars {
 
   Bar end() {
     return end;
+  }
+
+  int times() {
+    return times;
   }
 
   boolean fermata() {

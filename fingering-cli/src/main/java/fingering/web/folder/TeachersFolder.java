@@ -1,37 +1,40 @@
-package fingering.web;
+package fingering.web.folder;
 
 import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
 import fingering.files.FileProblem;
+import fingering.lesson.Lesson;
 import fingering.lesson.LessonFolder;
-import fingering.lesson.StoredLesson;
 import fingering.tables.FingeringException;
-import fingering.web.folder.Inside;
-import fingering.web.folder.ScoreName;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
  * The folder with the scores and lessons of a teacher. Pages know its files by ids that say nothing
  * about their names, so that no request can name another file.
  */
-final class TeachersFolder {
-  private static final String FILES = "file";
-
+public final class TeachersFolder {
   private final Path folder;
-  private final Secrets secrets;
+  private final UnaryOperator<String> ids;
 
-  TeachersFolder(Path folder, Secrets secrets) {
+  /**
+   * Creates the list.
+   *
+   * @param folder the folder; it need not exist yet
+   * @param ids the id of a file by its name, of 24 letters that say nothing about it
+   */
+  public TeachersFolder(Path folder, UnaryOperator<String> ids) {
     this.folder = folder;
-    this.secrets = secrets;
+    this.ids = ids;
   }
 
   /**
@@ -39,9 +42,9 @@ final class TeachersFolder {
    *
    * @param id its id
    * @param name its name
-   * @param lesson whether it is a lesson
+   * @param lesson what it says, if it is a lesson
    */
-  record Entry(String id, String name, boolean lesson) {}
+  public record Entry(String id, String name, Optional<Lesson> lesson) {}
 
   /**
    * What is in the folder.
@@ -49,9 +52,16 @@ final class TeachersFolder {
    * @param entries the scores and lessons, in the order of their names
    * @param problems a sentence for each file that cannot be opened
    */
-  record Listing(ImmutableList<Entry> entries, ImmutableList<String> problems) {}
+  public record Listing(ImmutableList<Entry> entries, ImmutableList<String> problems) {
 
-  Path path() {
+    /** Whether there is nothing to open. */
+    public boolean empty() {
+      return entries.isEmpty();
+    }
+  }
+
+  /** The folder. */
+  public Path path() {
     return folder;
   }
 
@@ -60,18 +70,19 @@ final class TeachersFolder {
    *
    * @throws FingeringException if it cannot be read
    */
-  Listing list() {
+  public Listing list() {
     if (!Files.isDirectory(folder)) {
       return new Listing(ImmutableList.of(), ImmutableList.of());
     }
     LessonFolder read = LessonFolder.read(folder);
     List<String> problems = new ArrayList<>(read.problems());
-    Set<Path> lessons = new HashSet<>(read.lessons().stream().map(StoredLesson::file).toList());
+    Map<Path, Lesson> lessons = new HashMap<>();
+    read.lessons().forEach(stored -> lessons.put(stored.file(), stored.lesson()));
     ImmutableList.Builder<Entry> entries = ImmutableList.builder();
     for (Path file : files()) {
       String name = String.valueOf(file.getFileName());
-      boolean lesson = lessons.contains(file);
-      if (!lesson && !ScoreName.of(name).readable()) {
+      Optional<Lesson> lesson = Optional.ofNullable(lessons.get(file));
+      if (lesson.isEmpty() && !ScoreName.of(name).readable()) {
         continue;
       }
       if (Inside.folder(folder, file)) {
@@ -95,12 +106,12 @@ final class TeachersFolder {
   }
 
   /** The id of a file of the folder. */
-  String id(String name) {
-    return secrets.sign(FILES, name);
+  public String id(String name) {
+    return ids.apply(name);
   }
 
   /** The id of a file; empty if it is not one of this folder. */
-  Optional<String> idOf(Path file) {
+  public Optional<String> idOf(Path file) {
     return list().entries().stream()
         .filter(entry -> folder.resolve(entry.name()).equals(file.toAbsolutePath().normalize()))
         .map(Entry::id)
@@ -108,9 +119,9 @@ final class TeachersFolder {
   }
 
   /** The file with an id; empty if there is none, or it is a link that leads out of the folder. */
-  Optional<Path> file(String id) {
+  public Optional<Path> file(String id) {
     return list().entries().stream()
-        .filter(entry -> Secrets.same(entry.id(), id))
+        .filter(entry -> entry.id().equals(id))
         .map(entry -> folder.resolve(entry.name()))
         .findFirst();
   }

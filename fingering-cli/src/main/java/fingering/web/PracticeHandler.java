@@ -1,0 +1,223 @@
+package fingering.web;
+
+import static fingering.page.view.PageText.text;
+
+import com.google.common.cache.Cache;
+import com.google.common.cache.CacheBuilder;
+import com.google.common.primitives.Ints;
+import fingering.web.folder.TeachersFolder;
+import fingering.demand.MeasureSpan;
+import fingering.lesson.Hearing;
+import fingering.lesson.Lesson;
+import fingering.music.Passage;
+import fingering.music.Tempo;
+import fingering.page.LessonTools;
+import fingering.page.live.PracticeNow;
+import fingering.page.live.PracticeView;
+import fingering.practice.JournalEntry;
+import fingering.tables.FingeringException;
+import fingering.web.lesson.LessonJournal;
+import fingering.web.lesson.OpenLesson;
+import fingering.web.lesson.OpenLessons;
+import fingering.web.lesson.Planned;
+import java.io.IOException;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The practice page of a lesson: the hearing, the journal, the ladder and the spots. */
+final class PracticeHandler implements Handler {
+  private static final Pattern ADDRESS =
+      Pattern.compile("/open/([A-Za-z0-9_-]{24})/(practice|ladder|hearing|clean|bad|back)");
+
+  /** The lessons whose last line can be taken back. */
+  private static final int MOST = 64;
+
+  private final TeachersFolder folder;
+  private final OpenLessons lessons;
+  private final Frames frames;
+  private final Clock clock;
+
+  /** The line that was written last, by the id of its lesson. */
+  private final Cache<String, JournalEntry> written =
+      CacheBuilder.newBuilder().maximumSize(MOST).build();
+
+  PracticeHandler(TeachersFolder folder, OpenLessons lessons, Frames frames, Clock clock) {
+    this.folder = folder;
+    this.lessons = lessons;
+    this.frames = frames;
+    this.clock = clock;
+  }
+
+  @Override
+  public Optional<Reply> get(Request request) {
+    Matcher address = ADDRESS.matcher(request.path());
+    return address.matches()
+        ? lessons
+            .opened(address.group(1), folder::file)
+            .flatMap(
+                open ->
+                    switch (address.group(2)) {
+                      case "practice" -> Optional.of(page(open));
+                      case "ladder" -> Optional.of(now(lessons.planned(open.id())));
+                      default -> Optional.empty();
+                    })
+        : Optional.empty();
+  }
+
+  @Override
+  public Optional<Reply> post(Request request) throws IOException {
+    Matcher address = ADDRESS.matcher(request.path());
+    if (!address.matches()) {
+      return Optional.empty();
+    }
+    Optional<OpenLesson> open = lessons.opened(address.group(1), folder::file);
+    if (open.isEmpty()) {
+      return Optional.empty();
+    }
+    String id = open.get().id();
+    Map<String, String> form = request.form();
+    return switch (address.group(2)) {
+      case "hearing" -> Optional.of(now(heard(id, form)));
+      case "clean" ->
+          Optional.of(
+              now(
+                  add(
+                      id,
+                      Optional.of(
+                          given(form, "clean")
+                              .map(Tempo::parse)
+                              .orElseThrow(
+                                  () -> new FingeringException(text("practice.no-tempo")))),
+                      form)));
+      case "bad" -> Optional.of(now(add(id, Optional.empty(), form)));
+      case "back" -> Optional.of(now(takenBack(id)));
+      default -> Optional.empty();
+    };
+  }
+
+  private Reply page(OpenLesson open) {
+    return Reply.html(
+        Reply.DONE,
+        LessonTools.practice(frames.titled(text("practice.title", open.title())), open.address()));
+  }
+
+  private Reply now(OpenLessons.State state) {
+    OpenLesson open = state.open();
+    Planned planned = open.planned().orElseThrow();
+    Optional<LessonJournal> journal = LessonJournal.of(open.stored(), folder.path());
+    PracticeNow now = planned.advice().practice(planned.plan(), open.stored(), today());
+    Optional<Hearing> hearing = open.lesson().hearing();
+    return Reply.html(
+        Reply.DONE,
+        LessonTools.practice(
+            new PracticeView(
+                open.address(),
+                open.revision(),
+                hearing.flatMap(Hearing::date).map(LocalDate::toString).orElse(""),
+                hearing.flatMap(Hearing::tempo).map(PracticeHandler::mark).orElse(""),
+                journal.map(LessonJournal::name).orElse(""),
+                journal.map(LessonJournal::stamp).orElse(""),
+                Optional.ofNullable(written.getIfPresent(open.id()))
+                    .map(PracticeHandler::words)
+                    .orElse(""),
+                state.remark(),
+                now,
+                LessonTools.spots(now))));
+  }
+
+  private static String words(JournalEntry entry) {
+    return entry
+        .clean()
+        .map(tempo -> text("practice.clean-at", mark(tempo) + entry.measures().phrase()))
+        .orElse(entry.note());
+  }
+
+  private static String mark(Tempo tempo) {
+    return tempo.toString().replace("=", " = ");
+  }
+
+  private OpenLessons.State heard(String id, Map<String, String> form) {
+    Optional<LocalDate> date = given(form, "date").map(PracticeHandler::date);
+    Optional<Tempo> tempo = given(form, "tempo").map(Tempo::parse);
+    Optional<Hearing> hearing =
+        date.isEmpty() && tempo.isEmpty()
+            ? Optional.empty()
+            : Optional.of(new Hearing(date, tempo));
+    int revision = given(form, "revision").map(Ints::tryParse).orElse(-1);
+    return lessons.change(
+        id, revision, (now, planned) -> OpenLessons.step(now, now.lesson().withHearing(hearing)));
+  }
+
+  private static LocalDate date(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeParseException e) {
+      throw new FingeringException(text("practice.no-date", text), e);
+    }
+  }
+
+  /** Writes a line into the journal of a lesson, which gets one if it has none. */
+  private OpenLessons.State add(String id, Optional<Tempo> clean, Map<String, String> form) {
+    OpenLesson open = lessons.kept(id);
+    Passage passage = open.planned().orElseThrow().passage();
+    MeasureSpan measures =
+        given(form, "measures").map(MeasureSpan::parse).orElse(MeasureSpan.WHOLE);
+    measures.measureIndices(passage);
+    String usual = clean.isPresent() ? "" : text("practice.bad-day");
+    JournalEntry entry =
+        new JournalEntry(
+            LocalDateTime.ofInstant(clock.instant(), ZoneId.systemDefault()),
+            clean,
+            measures,
+            given(form, "note").orElse(usual));
+    OpenLessons.State state = withJournal(open);
+    LessonJournal journal = LessonJournal.of(state.open().stored(), folder.path()).orElseThrow();
+    String before = journal.stamp();
+    journal.add(entry);
+    written.put(id, entry);
+    boolean edited = given(form, "stamp").filter(stamp -> !stamp.equals(before)).isPresent();
+    return edited
+        ? new OpenLessons.State(state.open(), text("practice.edited", journal.name()))
+        : state;
+  }
+
+  private OpenLessons.State withJournal(OpenLesson open) {
+    if (open.lesson().journal().isPresent()) {
+      return lessons.planned(open.id());
+    }
+    return lessons.change(
+        open.id(),
+        open.revision(),
+        (now, planned) -> {
+          Lesson lesson = now.lesson();
+          return OpenLessons.step(
+              now, lesson.withJournal(Optional.of(LessonJournal.fresh(now.stored()))));
+        });
+  }
+
+  private OpenLessons.State takenBack(String id) {
+    OpenLessons.State state = lessons.planned(id);
+    Optional<JournalEntry> entry = Optional.ofNullable(written.getIfPresent(id));
+    Optional<LessonJournal> journal = LessonJournal.of(state.open().stored(), folder.path());
+    if (entry.isPresent() && journal.isPresent()) {
+      written.invalidate(id);
+      journal.get().takeBack(entry.get());
+    }
+    return new OpenLessons.State(state.open(), text("practice.taken-back"));
+  }
+
+  private LocalDate today() {
+    return LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault());
+  }
+
+  private static Optional<String> given(Map<String, String> form, String name) {
+    return Optional.ofNullable(form.get(name)).map(String::strip).filter(value -> !value.isEmpty());
+  }
+}

@@ -3,10 +3,10 @@ package fingering.web;
 import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
-import fingering.web.folder.TeachersFolder;
 import fingering.lesson.Lesson;
 import fingering.page.LivePage;
 import fingering.page.live.HomeView;
+import fingering.web.folder.TeachersFolder;
 import java.util.Optional;
 
 /** The first page: the scores and lessons of the teacher's folder. */

@@ -53,7 +53,9 @@ public final class ScaleWays {
 
   /** What a fingering asks; without the position if its name says that. */
   private static String about(Way way) {
-    return way.throughout() ? way.line().substring(way.line().indexOf(';') + 1).strip() : way.line();
+    return way.throughout()
+        ? way.line().substring(way.line().indexOf(';') + 1).strip()
+        : way.line();
   }
 
   private static String name(Way way, ScaleResult result) {

@@ -2,6 +2,7 @@ package fingering.page.audition;
 
 import static fingering.page.view.PageText.text;
 
+import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableMap;
@@ -22,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -48,6 +50,7 @@ public record SheetForm(SheetContent sheet) {
   private static final ImmutableList<String> SKILLS = ImmutableList.of(STAY, SHIFT, TECHNIQUE);
   private static final ImmutableList<String> SHIFTS = ImmutableList.of("up", "down", "any");
   private static final int HIGHEST = 7;
+  private static final Splitter LIST = Splitter.on(',').trimResults().omitEmptyStrings();
 
   /** A sheet with nothing in it yet. */
   public static SheetContent fresh(String title, String instrument) {
@@ -96,7 +99,7 @@ public record SheetForm(SheetContent sheet) {
   private Map<Position, String> amounts() {
     Map<Position, String> amounts = new LinkedHashMap<>();
     for (String value : sheet.keys().get(POSITIONS)) {
-      for (String one : value.split(",")) {
+      for (String one : LIST.split(value)) {
         int equals = one.indexOf('=');
         amounts.put(
             Position.parse(equals < 0 ? one : one.substring(0, equals)),
@@ -238,8 +241,11 @@ public record SheetForm(SheetContent sheet) {
     ImmutableList.Builder<SheetView.Skill> skills = ImmutableList.builder();
     for (String key : SKILLS) {
       for (String value : sheet.keys().get(key)) {
-        skills.add(
-            new SheetView.Skill(key, value, parser.read(key, value.split(",")[0]).get(0).text()));
+        String words =
+            LIST.splitToStream(value)
+                .map(one -> parser.read(key, one).get(0).text())
+                .collect(Collectors.joining(", "));
+        skills.add(new SheetView.Skill(key, value, words));
       }
     }
     return skills.build();

@@ -71,12 +71,21 @@ class AuditionTest {
     Files.copy(mill.resolve("imke.yaml"), folder.resolve("imke.yaml"));
     Files.writeString(
         folder.resolve("lesson.yaml"),
-        "score: mill.musicxml\npart: Viola\nmeasures: 1-3\ntempo: quarter = 66\n"
-            + "plans: [{name: mine, stay: 3@1-2}]\n");
+        """
+        score: mill.musicxml
+        part: Viola
+        measures: 1-3
+        tempo: quarter = 66
+        plans: [{name: mine, stay: 3@1-2}]
+        """);
     Path sheet =
         sheet(
-            "instrument: viola\nstudent: imke\npositions: 3\n"
-                + "excerpts: [{lesson: lesson.yaml, measures: 1-2}]\n");
+            """
+            instrument: viola
+            student: imke
+            positions: 3
+            excerpts: [{lesson: lesson.yaml, measures: 1-2}]
+            """);
 
     assertThat(Session.of("audition", sheet).succeeded().out())
         .contains("; player: " + folder.resolve("imke.yaml"))

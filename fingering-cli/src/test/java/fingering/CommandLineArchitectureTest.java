@@ -28,7 +28,12 @@ class CommandLineArchitectureTest {
   private static final JavaClasses PROGRAM =
       new ClassFileImporter()
           .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-          .importPackages("fingering.cli", "fingering.web", "fingering.page", "fingering.check");
+          .importPackages(
+              "fingering.cli",
+              "fingering.web",
+              "fingering.page",
+              "fingering.sheet",
+              "fingering.check");
 
   @Test
   void picturesDoNotDependOnPagesNorPagesOnCommands() {

@@ -13,6 +13,7 @@ import fingering.page.live.CirclesView.Thing;
 import fingering.page.view.PlaceLink;
 import fingering.practice.Circle;
 import fingering.tables.FingeringException;
+import fingering.web.folder.TeachersFolder;
 import fingering.web.lesson.OpenLesson;
 import fingering.web.lesson.OpenLessons;
 import fingering.web.lesson.Planned;

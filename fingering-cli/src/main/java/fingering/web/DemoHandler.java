@@ -4,6 +4,7 @@ import static fingering.page.view.PageText.text;
 
 import fingering.tables.FingeringException;
 import fingering.web.folder.Demo;
+import fingering.web.folder.TeachersFolder;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Optional;

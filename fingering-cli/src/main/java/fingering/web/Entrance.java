@@ -1,6 +1,7 @@
 package fingering.web;
 
 import fingering.web.folder.Demo;
+import fingering.web.folder.TeachersFolder;
 import fingering.web.lesson.OpenLesson;
 import fingering.web.lesson.OpenLessons;
 import fingering.web.running.Wanted;

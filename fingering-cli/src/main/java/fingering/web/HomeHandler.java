@@ -6,6 +6,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.lesson.Lesson;
 import fingering.page.LivePage;
 import fingering.page.live.HomeView;
+import fingering.web.folder.TeachersFolder;
 import java.util.Optional;
 
 /** The first page: the scores and lessons of the teacher's folder. */

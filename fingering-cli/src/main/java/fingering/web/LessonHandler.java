@@ -21,6 +21,7 @@ import fingering.plan.InfeasibleBriefException;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
 import fingering.web.folder.StudentsFolder;
+import fingering.web.folder.TeachersFolder;
 import fingering.web.lesson.DemandChips;
 import fingering.web.lesson.LessonEdit;
 import fingering.web.lesson.OpenLesson;

@@ -6,7 +6,9 @@ import com.google.common.collect.ImmutableList;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import fingering.tables.FingeringException;
+import fingering.web.audition.SheetsFolder;
 import fingering.web.folder.StudentsFolder;
+import fingering.web.folder.TeachersFolder;
 import fingering.web.lesson.Adviser;
 import fingering.web.lesson.LessonKeeper;
 import fingering.web.lesson.OpenLessons;
@@ -60,8 +62,9 @@ public final class LocalServer implements AutoCloseable {
     LessonKeeper keeper = new LessonKeeper(folder, clock);
     OpenLessons lessons = new OpenLessons(adviser, keeper);
     Frames frames = new Frames(gate);
-    TeachersFolder teachers = new TeachersFolder(folder, secrets);
+    TeachersFolder teachers = new TeachersFolder(folder, name -> secrets.sign("file", name));
     StudentsFolder students = new StudentsFolder(folder, name -> secrets.sign("student", name));
+    SheetsFolder sheets = new SheetsFolder(folder, name -> secrets.sign("sheet", name));
     entrance = new Entrance(gate, secrets, lessons, dropped, teachers);
     handOver = new HandOver(host, secrets, entrance);
     warmUp =
@@ -80,6 +83,8 @@ public final class LocalServer implements AutoCloseable {
                 new HomeHandler(frames, teachers),
                 new StudentsHandler(frames, students, clock),
                 new BesideHandler(frames, students, lessons, adviser),
+                new AuditionHandler(frames, teachers, sheets, students, adviser.sheets(), clock),
+                new ScalesHandler(frames, teachers, sheets, students, adviser.sheets(), clock),
                 new DemoHandler(teachers, clock),
                 new TypeHandler(frames, secrets, teachers, new TypedFiles(folder, clock)),
                 new DropHandler(dropped, lessons),

@@ -15,6 +15,7 @@ import fingering.page.live.PracticeNow;
 import fingering.page.live.PracticeView;
 import fingering.practice.JournalEntry;
 import fingering.tables.FingeringException;
+import fingering.web.folder.TeachersFolder;
 import fingering.web.lesson.LessonJournal;
 import fingering.web.lesson.OpenLesson;
 import fingering.web.lesson.OpenLessons;

@@ -19,8 +19,8 @@ final class ResourceHandler implements Handler {
       case "/style.css" -> Optional.of(Reply.of(Reply.DONE, STYLE, LivePage.style()));
       case "/music.js" -> Optional.of(script("/fingering/page/music.js"));
       case "/live.js" -> Optional.of(script("/fingering/page/live.js"));
-      case "/print.js" -> Optional.of(script("/fingering/page/print.js"));
       case "/type.js" -> Optional.of(script("/fingering/page/type.js"));
+      case "/print.js" -> Optional.of(script("/fingering/page/print.js"));
       case "/notes.js" -> Optional.of(script("/fingering/page/notes.js"));
       case "/player.js" -> Optional.of(script("/fingering/page/player.js"));
       case "/htmx.js" -> Optional.of(script(HTMX));

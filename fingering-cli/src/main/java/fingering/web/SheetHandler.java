@@ -14,6 +14,7 @@ import fingering.plan.marks.MarkedCopy;
 import fingering.plan.marks.MarkedCopy.Extent;
 import fingering.plan.marks.StringSigns;
 import fingering.tables.FingeringException;
+import fingering.web.folder.TeachersFolder;
 import fingering.web.lesson.LessonKeeper;
 import fingering.web.lesson.OpenLesson;
 import fingering.web.lesson.OpenLessons;

@@ -10,6 +10,7 @@ import fingering.page.TypePage;
 import fingering.page.live.HomeView;
 import fingering.page.music.TypedMusic;
 import fingering.tables.FingeringException;
+import fingering.web.folder.TeachersFolder;
 import fingering.web.typed.Draft;
 import fingering.web.typed.Drafts;
 import fingering.web.typed.TypedFiles;

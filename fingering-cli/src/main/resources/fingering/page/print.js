@@ -1,3 +1,5 @@
-// The script of a sheet that the local page shows: its button prints it.
+// Buttons of the local page that print it.
 "use strict";
-document.getElementById("print").addEventListener("click", () => window.print());
+document.addEventListener("click", event => {
+  if (event.target.closest("#print, [data-print]")) window.print();
+});

@@ -65,6 +65,43 @@ class AuditionTest {
   }
 
   @Test
+  void sheetNamesItsStudentAndTakesExcerptsFromLessons() throws IOException {
+    Path mill = Path.of("..", "docs", "examples");
+    Files.copy(mill.resolve("mill.musicxml"), folder.resolve("mill.musicxml"));
+    Files.copy(mill.resolve("imke.yaml"), folder.resolve("imke.yaml"));
+    Files.writeString(
+        folder.resolve("lesson.yaml"),
+        """
+        score: mill.musicxml
+        part: Viola
+        measures: 1-3
+        tempo: quarter = 66
+        plans: [{name: mine, stay: 3@1-2}]
+        """);
+    Path sheet =
+        sheet(
+            """
+            instrument: viola
+            student: imke
+            positions: 3
+            excerpts: [{lesson: lesson.yaml, measures: 1-2}]
+            """);
+
+    assertThat(Session.of("audition", sheet).succeeded().out())
+        .contains("; player: " + folder.resolve("imke.yaml"))
+        .contains(", m. 1–2: 3rd position throughout");
+    JsonNode piece = Session.of("audition", sheet, "--format", "json").json().at("/pieces/0/plan");
+    assertThat(piece.at("/tempo").toString() + piece.at("/tempi")).contains("66");
+
+    sheet("instrument: viola\nexcerpts:\n  - lesson: lesson.yaml\n    file: mill.musicxml\n");
+    assertThat(Session.of("audition", sheet).refused(2).err())
+        .contains("line 4: an excerpt needs either 'file'");
+    sheet("instrument: viola\nstudent: jonte\nscales: [{scale: D major}]\n");
+    assertThat(Session.of("audition", sheet).refused(2).err())
+        .contains("names the student jonte, but there is no player file");
+  }
+
+  @Test
   void theAnswerComesFirst() {
     List<String> lines = Session.of("audition", HEARING).succeeded().out().lines().toList();
     assertThat(lines.get(0)).isEqualTo("Placement hearing, Ossmere Summer Music Fortnight: viola");

@@ -64,6 +64,26 @@ public final class ScalePlanner {
     return new ScalePlanner(request, Fingerboard.of(instrument, hand), from, planner).plan();
   }
 
+  /**
+   * Plans a scale if that is possible, without saying why if it is not.
+   *
+   * @param request the scale and how to play it
+   * @param instrument the instrument, with its tuning and size
+   * @param hand the player's left hand
+   * @param from the first note, a tonic, as written; empty for the lowest possible one
+   * @param planner makes a plan of a passage; throws {@link InfeasibleBriefException} if there is
+   *     none
+   */
+  public static Optional<PlannedScale> tryPlan(
+      ScaleRequest request,
+      Instrument instrument,
+      LeftHand hand,
+      Optional<Pitch> from,
+      Function<Passage, Plan> planner) {
+    ScalePlanner scale = new ScalePlanner(request, Fingerboard.of(instrument, hand), from, planner);
+    return scale.lowest(scale.onFingerboard(request.octaves()), new ArrayList<>());
+  }
+
   private PlannedScale plan() {
     ImmutableList<ScaleExercise> all = onFingerboard(request.octaves());
     if (all.isEmpty()) {

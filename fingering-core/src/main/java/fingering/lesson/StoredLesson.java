@@ -58,31 +58,39 @@ public record StoredLesson(Path file, Lesson lesson, String text) {
   }
 
   /**
-   * The player file of the student: of imke, {@code students/imke.yaml} or else {@code imke.yaml},
-   * beside the lesson; or the file that the lesson names. Empty if the lesson has no student.
+   * The player file of the student, as {@link #studentFile(Path, String)} finds it. Empty if the
+   * lesson has no student.
    *
    * @throws FingeringException if there is no such file
    */
   public Optional<Path> studentFile() {
-    return lesson
-        .student()
-        .map(
-            name ->
-                candidates(name)
-                    .filter(Files::exists)
-                    .findFirst()
-                    .orElseThrow(
-                        () ->
-                            new FingeringException(
-                                "%s names the student %s, but there is no player file %s: write one, or correct the name."
-                                    .formatted(
-                                        file, name, candidates(name).findFirst().orElseThrow()))));
+    return lesson.student().map(name -> studentFile(file, name));
   }
 
-  private Stream<Path> candidates(String name) {
+  /**
+   * The player file of a student: of imke, {@code students/imke.yaml} or else {@code imke.yaml},
+   * beside the file that names the student; or the file that it names.
+   *
+   * @param naming the lesson, or another file that names a student
+   * @throws FingeringException if there is no such file
+   */
+  public static Path studentFile(Path naming, String name) {
+    return candidates(naming, name)
+        .filter(Files::exists)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new FingeringException(
+                    "%s names the student %s, but there is no player file %s: write one, or correct the name."
+                        .formatted(
+                            naming, name, candidates(naming, name).findFirst().orElseThrow())));
+  }
+
+  private static Stream<Path> candidates(Path naming, String name) {
     return isFile(name)
-        ? Stream.of(beside(name))
-        : Stream.of(beside(STUDENTS + "/" + name + ".yaml"), beside(name + ".yaml"));
+        ? Stream.of(beside(naming, name))
+        : Stream.of(
+            beside(naming, STUDENTS + "/" + name + ".yaml"), beside(naming, name + ".yaml"));
   }
 
   /** Whether the name of a student is the name of a file. */
@@ -128,6 +136,10 @@ public record StoredLesson(Path file, Lesson lesson, String text) {
    * @throws FingeringException if the text cannot be the name of a file
    */
   public Path beside(String name) {
+    return beside(file, name);
+  }
+
+  private static Path beside(Path file, String name) {
     try {
       return file.resolveSibling(name.strip());
     } catch (InvalidPathException e) {

@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  * and beside them.
  */
 final class TextEdit {
-  private static final Pattern KEY = Pattern.compile("([a-z]+):(\\s.*)?");
+  private static final Pattern KEY = Pattern.compile("([a-z]+(?:-[a-z]+)*):(\\s.*)?");
 
   /** The lines of a key, and the empty lines and remarks above it. */
   private record Block(String key, List<String> above, List<String> lines) {}

@@ -8,6 +8,7 @@ import fingering.lesson.StoredLesson;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.Score;
 import fingering.search.Cancellation;
+import fingering.web.audition.SheetAdviser;
 import fingering.web.lesson.Advice;
 import fingering.web.lesson.Adviser;
 
@@ -29,5 +30,10 @@ public final class LessonAdviser implements Adviser {
     player.from(lesson);
     return LessonAdvice.of(
         PlanningContext.of(file, score, reading, player), player, lesson, cancellation);
+  }
+
+  @Override
+  public SheetAdviser sheets() {
+    return new SheetAdvice();
   }
 }

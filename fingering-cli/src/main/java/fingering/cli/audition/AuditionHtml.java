@@ -13,18 +13,22 @@ public final class AuditionHtml {
 
   /** The page. */
   public static String of(PlannedSheet sheet, ScoringContext scoring) {
+    return AuditionPage.of(content(sheet, scoring));
+  }
+
+  /** The content of the page. */
+  public static AuditionContent content(PlannedSheet sheet, ScoringContext scoring) {
     AskedTable table = new AskedTable(sheet);
-    return AuditionPage.of(
-        new AuditionContent(
-            AuditionText.title(sheet),
-            ImmutableList.copyOf(AuditionVerdict.of(sheet)),
-            ImmutableList.of(scoring.line()),
-            new SkillTable(table.head(), table.rows()),
-            IntStream.range(0, sheet.ready().size())
-                .mapToObj(piece -> piece(sheet, scoring, piece))
-                .collect(ImmutableList.toImmutableList()),
-            sheet.problemLines(),
-            String.join(" ", AuditionText.care(sheet, scoring))));
+    return new AuditionContent(
+        AuditionText.title(sheet),
+        ImmutableList.copyOf(AuditionVerdict.of(sheet)),
+        ImmutableList.of(scoring.line()),
+        new SkillTable(table.head(), table.rows()),
+        IntStream.range(0, sheet.ready().size())
+            .mapToObj(piece -> piece(sheet, scoring, piece))
+            .collect(ImmutableList.toImmutableList()),
+        sheet.problemLines(),
+        String.join(" ", AuditionText.care(sheet, scoring)));
   }
 
   private static AuditionContent.Piece piece(

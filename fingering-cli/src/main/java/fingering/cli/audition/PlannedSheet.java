@@ -7,6 +7,7 @@ import fingering.cli.audition.SheetPieces.Problem;
 import fingering.cli.audition.SheetPieces.Ready;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
+import fingering.sheet.AuditionSheet;
 import fingering.tables.Instrument;
 import java.nio.file.Path;
 import java.util.Optional;

@@ -1,8 +1,9 @@
 package fingering.cli.audition;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.ImmutableSet;
 import fingering.audition.AuditionPiece;
-import fingering.cli.audition.AuditionSheet.Entry;
 import fingering.cli.file.PlanFile;
 import fingering.cli.option.LimitOptions;
 import fingering.cli.option.TuneOptions;
@@ -16,6 +17,10 @@ import fingering.exercise.ScalePattern;
 import fingering.exercise.ScalePlanner;
 import fingering.exercise.ScaleRequest;
 import fingering.fingerboard.LeftHand;
+import fingering.lesson.Lesson;
+import fingering.lesson.LessonPlan;
+import fingering.lesson.LessonPlanner;
+import fingering.lesson.StoredLesson;
 import fingering.music.Passage;
 import fingering.music.Tempo;
 import fingering.music.print.PrintedPart;
@@ -26,16 +31,21 @@ import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;
 import fingering.plan.Brief;
 import fingering.plan.Plan;
+import fingering.plan.PlanComparer;
 import fingering.plan.Planner;
 import fingering.plan.PlannerFactory;
 import fingering.scoring.Scoring;
+import fingering.sheet.AuditionSheet;
+import fingering.sheet.AuditionSheet.Entry;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Pitch;
 import fingering.userfile.FileLine;
 import fingering.userfile.UserFields;
 import fingering.userfile.UserFileException;
+import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 
@@ -66,6 +76,7 @@ public final class SheetPieces {
   private final AuditionSheet sheet;
   private final Instrument played;
   private final LeftHand hand;
+  private final Scoring scoring;
   private final PlannerFactory planners;
   private final boolean keepPrinted;
   private final LimitOptions limit;
@@ -90,6 +101,7 @@ public final class SheetPieces {
     this.hand = hand;
     this.keepPrinted = keepPrinted;
     this.limit = limit;
+    this.scoring = scoring;
     planners = new PlannerFactory(scoring, hand);
     for (Entry entry : sheet.entries()) {
       try {
@@ -166,29 +178,72 @@ public final class SheetPieces {
   }
 
   private Ready excerpt(Entry entry) {
-    ScoreFile file = at(entry.lineOf("file", "abc"), () -> file(entry));
-    Score score = at(entry.lineOf("file", "abc"), () -> ScoreReader.read(file));
     UserFields fields = entry.fields();
-    Optional<String> part = fields.text("part");
+    Optional<StoredLesson> lesson = at(entry.lineOf("lesson"), () -> lesson(fields));
+    ScoreFile file = at(entry.lineOf("file", "lesson", "abc"), () -> file(entry, lesson));
+    Score score = at(entry.lineOf("file", "lesson", "abc"), () -> ScoreReader.read(file));
+    Optional<String> part = fields.text("part").or(() -> of(lesson, Lesson::part));
     at(
-        entry.lineOf("part", "file", "abc"),
+        entry.lineOf("part", "file", "lesson", "abc"),
         () -> forInstrument(part.map(score::part).orElseGet(() -> only(score))));
     PassageRequest request =
         new PassageRequest(
             part,
             Optional.of(sheet.instrument()),
-            fields.text("measures"),
-            fields.value("tempo", Tempo::parse),
-            fields.text("voice"));
+            fields.text("measures").or(() -> of(lesson, Lesson::measures)),
+            fields.value("tempo", Tempo::parse).or(() -> of(lesson, Lesson::tempo)),
+            fields.text("voice").or(() -> of(lesson, Lesson::voice)));
     Passage passage =
-        at(entry.lineOf("measures", "file", "abc"), () -> score.passage(request, one -> played));
+        at(
+            entry.lineOf("measures", "file", "lesson", "abc"),
+            () -> score.passage(request, one -> played));
     String name = fields.text("name").orElse(HeadingText.title(passage));
-    Plan plan = plan(entry, passage, Brief.builder("free choice").withKeepPrinted(keepPrinted));
+    Plan plan =
+        lesson
+            .flatMap(one -> one.lesson().chosen().map(one::here))
+            .map(chosen -> chosen(entry, passage, chosen))
+            .orElseGet(
+                () ->
+                    plan(
+                        entry, passage, Brief.builder("free choice").withKeepPrinted(keepPrinted)));
     return new Ready(
         entry,
         new AuditionPiece(name, planners.of(passage), plan, true),
         file,
         score.printed(passage, request.voice()));
+  }
+
+  private static <T> Optional<T> of(
+      Optional<StoredLesson> lesson, Function<Lesson, Optional<T>> value) {
+    return lesson.flatMap(one -> value.apply(one.lesson()));
+  }
+
+  private Optional<StoredLesson> lesson(UserFields fields) {
+    return fields
+        .text("lesson")
+        .map(name -> PlanFile.path(sheet.folder(), name))
+        .map(StoredLesson::read);
+  }
+
+  /** The chosen plan of a lesson, with the demands of the sheet besides. */
+  private Plan chosen(Entry entry, Passage passage, LessonPlan chosen) {
+    DemandParser text = PlanFile.demands(passage, sheet.folder());
+    ImmutableListMultimap.Builder<String, String> more = ImmutableListMultimap.builder();
+    for (String key : entry.fields().keys()) {
+      if (DemandParser.KEYS.contains(key)) {
+        entry
+            .fields()
+            .values(
+                key,
+                value -> {
+                  read(key, value, text, passage);
+                  return value;
+                })
+            .ifPresent(all -> more.putAll(key, all));
+      }
+    }
+    return new LessonPlanner(PlanComparer.of(passage, scoring, hand, ImmutableSet.of()), text)
+        .plan(chosen.with(more.build()));
   }
 
   private PartInfo only(Score score) {
@@ -206,17 +261,23 @@ public final class SheetPieces {
     return part;
   }
 
-  private ScoreFile file(Entry entry) {
-    Optional<String> file = entry.fields().text("file");
+  private ScoreFile file(Entry entry, Optional<StoredLesson> lesson) {
+    Optional<Path> file =
+        entry
+            .fields()
+            .text("file")
+            .map(name -> PlanFile.path(sheet.folder(), name))
+            .or(() -> lesson.map(StoredLesson::scoreFile));
     Optional<String> abc = entry.fields().text("abc");
-    if (file.isPresent() == abc.isPresent()) {
+    boolean twice = lesson.isPresent() && entry.fields().has("file");
+    if (file.isPresent() == abc.isPresent() || twice) {
       throw new FingeringException(
-          "an excerpt needs either 'file', a file next to the sheet, or 'abc', a typed tune.");
+          "an excerpt needs either 'file', a file next to the sheet, or 'lesson', a lesson next to it, or 'abc', a typed tune.");
     }
     TuneOptions options = new TuneOptions();
     options.limit = limit;
-    options.tune = entry.fields().text("tune");
-    return file.map(name -> options.read(PlanFile.path(sheet.folder(), name)))
+    options.tune = entry.fields().text("tune").or(() -> of(lesson, Lesson::tune));
+    return file.map(options::read)
         .orElseGet(() -> options.read("the tune", abc.orElseThrow().replace("\\n", "\n")));
   }
 

@@ -1,18 +1,12 @@
 package fingering.cli.command;
 
 import com.google.common.collect.ImmutableList;
-import fingering.audition.Audition;
-import fingering.audition.AuditionPlanner;
 import fingering.cli.audition.AuditionHtml;
 import fingering.cli.audition.AuditionJson;
-import fingering.cli.audition.AuditionSheet;
-import fingering.cli.audition.AuditionSheetFile;
 import fingering.cli.audition.AuditionText;
 import fingering.cli.audition.MarkedFolder;
 import fingering.cli.audition.PlannedSheet;
-import fingering.cli.audition.SheetPieces;
-import fingering.cli.audition.SheetPieces.Problem;
-import fingering.cli.audition.SheetPieces.Ready;
+import fingering.cli.audition.SheetPlanner;
 import fingering.cli.file.NewFiles;
 import fingering.cli.option.DetailOptions;
 import fingering.cli.option.InstrumentOptions;
@@ -21,12 +15,9 @@ import fingering.cli.option.PlayerOptions;
 import fingering.cli.option.PrintedOption;
 import fingering.cli.output.AuditionOutput;
 import fingering.cli.student.ScoringContext;
-import fingering.cli.student.Students;
 import fingering.cli.terminal.NextCommand;
 import fingering.cli.terminal.Screen;
-import fingering.fingerboard.LeftHand;
-import fingering.musicxml.SelectionException;
-import fingering.tables.Instrument;
+import fingering.sheet.AuditionSheetFile;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -77,25 +68,10 @@ final class AuditionCommand extends BaseCommand {
   public Integer call() {
     output.check();
     write.ifPresent(MarkedFolder::check);
-    Students students = player.students();
-    ScoringContext context = player.weights.scoring(students);
-    AuditionSheet sheet = AuditionSheetFile.read(file);
-    Instrument played = instrument(sheet, students);
-    LeftHand left = player.hand(students, played, build);
-    SheetPieces pieces =
-        new SheetPieces(sheet, played, left, context.scoring(), printed.keep, limit);
-    if (pieces.ready().isEmpty()) {
-      Problem first = pieces.problems().get(0);
-      throw new SelectionException(
-          "%s, line %d: %s".formatted(sheet.file(), first.line(), first.message()));
-    }
-    Audition audition =
-        AuditionPlanner.plan(
-            pieces.ready().stream().map(Ready::piece).collect(ImmutableList.toImmutableList()),
-            sheet.requiredSkills(),
-            sheet.inOnePiece());
-    PlannedSheet planned =
-        new PlannedSheet(sheet, played, pieces.ready(), audition, pieces.problems(), write);
+    SheetPlanner planner =
+        SheetPlanner.of(AuditionSheetFile.read(file), player, build, printed.keep, limit);
+    ScoringContext context = planner.scoring();
+    PlannedSheet planned = planner.plan(write);
     try (NewFiles files = new NewFiles()) {
       write.ifPresent(folder -> MarkedFolder.write(folder, planned, files));
       output.print(text(planned, context), files, spec);
@@ -137,26 +113,6 @@ final class AuditionCommand extends BaseCommand {
     String name = String.valueOf(file.getFileName());
     int dot = name.lastIndexOf('.');
     return dot > 0 ? name.substring(0, dot) : name + "-pieces";
-  }
-
-  private Instrument instrument(AuditionSheet sheet, Students students) {
-    Instrument named = sheet.instrument();
-    students
-        .instrument()
-        .filter(own -> !own.id().equals(named.id()))
-        .ifPresent(
-            own -> {
-              throw new SelectionException(
-                  "%s is for the %s, but the player of %s plays the %s: give another player file."
-                      .formatted(
-                          sheet.file(),
-                          named.nameInSentence(),
-                          students.files(),
-                          own.nameInSentence()));
-            });
-    Instrument played = build.apply(named, students);
-    students.requirePatterns(played);
-    return played;
   }
 
   /** Reports the requirements that are not met; returns the exit code. */

@@ -10,6 +10,8 @@ import fingering.musicxml.SelectionException;
 import fingering.tables.Instrument;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -28,8 +30,13 @@ public final class PlayerOptions {
 
   /** Takes the student of a lesson, unless a player file is typed. */
   public void from(StoredLesson lesson) {
+    from(lesson::studentFile);
+  }
+
+  /** Takes a player file, unless one is typed. */
+  public void from(Supplier<Optional<Path>> student) {
     if (files.isEmpty()) {
-      files = lesson.studentFile().stream().toList();
+      files = student.get().stream().toList();
     }
   }
 

@@ -3,7 +3,6 @@ package fingering.web.folder;
 import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
-import fingering.files.FileNames;
 import fingering.files.FileProblem;
 import fingering.lesson.StoredLesson;
 import fingering.player.Player;
@@ -12,14 +11,12 @@ import fingering.player.StoredPlayer;
 import fingering.tables.FingeringException;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -29,10 +26,6 @@ import java.util.stream.Stream;
 public final class StudentsFolder {
   private static final String STUDENTS = "students";
   private static final String ENDING = ".yaml";
-
-  /** Names that are names of files on every system, and never lead to another folder. */
-  private static final Pattern NAME =
-      Pattern.compile("[\\p{L}\\p{N}](?:[\\p{L}\\p{M}\\p{N} '’-]|\\.(?=$| )){0,39}");
 
   private final Path teachers;
   private final Path folder;
@@ -151,24 +144,12 @@ public final class StudentsFolder {
    * @param name the name as typed
    */
   public Optional<Path> fileFor(String name) {
-    if (!NAME.matcher(name).matches()) {
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(folder.resolve(name + ENDING));
-    } catch (InvalidPathException e) {
-      throw new FingeringException(FileNames.fault(name), e);
-    }
+    return NewName.in(folder, name, ENDING);
   }
 
   /** Whether there is a file of a name, in capital or small letters. */
   public boolean taken(Path file) {
-    return Files.exists(file)
-        || files().stream()
-            .anyMatch(
-                other ->
-                    String.valueOf(other.getFileName())
-                        .equalsIgnoreCase(String.valueOf(file.getFileName())));
+    return NewName.taken(file);
   }
 
   /**

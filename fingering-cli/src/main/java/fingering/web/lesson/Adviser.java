@@ -5,6 +5,7 @@ import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.Score;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
+import fingering.web.audition.SheetAdviser;
 
 /** Reads scores and makes plans, as the commands do. */
 public interface Adviser {
@@ -26,4 +27,7 @@ public interface Adviser {
    * @throws FingeringException if the lesson does not fit the score
    */
   Advice advise(ScoreFile file, Score score, StoredLesson lesson, Cancellation cancellation);
+
+  /** Plans audition sheets and scales. */
+  SheetAdviser sheets();
 }

@@ -1,4 +1,4 @@
-package fingering.web;
+package fingering.web.folder;
 
 import static fingering.page.view.PageText.text;
 
@@ -7,8 +7,6 @@ import fingering.files.FileProblem;
 import fingering.lesson.Lesson;
 import fingering.lesson.LessonFolder;
 import fingering.tables.FingeringException;
-import fingering.web.folder.Inside;
-import fingering.web.folder.ScoreName;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,21 +15,26 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
  * The folder with the scores and lessons of a teacher. Pages know its files by ids that say nothing
  * about their names, so that no request can name another file.
  */
-final class TeachersFolder {
-  private static final String FILES = "file";
-
+public final class TeachersFolder {
   private final Path folder;
-  private final Secrets secrets;
+  private final UnaryOperator<String> ids;
 
-  TeachersFolder(Path folder, Secrets secrets) {
+  /**
+   * Creates the list.
+   *
+   * @param folder the folder; it need not exist yet
+   * @param ids the id of a file by its name, of 24 letters that say nothing about it
+   */
+  public TeachersFolder(Path folder, UnaryOperator<String> ids) {
     this.folder = folder;
-    this.secrets = secrets;
+    this.ids = ids;
   }
 
   /**
@@ -41,7 +44,7 @@ final class TeachersFolder {
    * @param name its name
    * @param lesson what it says, if it is a lesson
    */
-  record Entry(String id, String name, Optional<Lesson> lesson) {}
+  public record Entry(String id, String name, Optional<Lesson> lesson) {}
 
   /**
    * What is in the folder.
@@ -49,15 +52,16 @@ final class TeachersFolder {
    * @param entries the scores and lessons, in the order of their names
    * @param problems a sentence for each file that cannot be opened
    */
-  record Listing(ImmutableList<Entry> entries, ImmutableList<String> problems) {
+  public record Listing(ImmutableList<Entry> entries, ImmutableList<String> problems) {
 
     /** Whether there is nothing to open. */
-    boolean empty() {
+    public boolean empty() {
       return entries.isEmpty();
     }
   }
 
-  Path path() {
+  /** The folder. */
+  public Path path() {
     return folder;
   }
 
@@ -66,7 +70,7 @@ final class TeachersFolder {
    *
    * @throws FingeringException if it cannot be read
    */
-  Listing list() {
+  public Listing list() {
     if (!Files.isDirectory(folder)) {
       return new Listing(ImmutableList.of(), ImmutableList.of());
     }
@@ -102,12 +106,12 @@ final class TeachersFolder {
   }
 
   /** The id of a file of the folder. */
-  String id(String name) {
-    return secrets.sign(FILES, name);
+  public String id(String name) {
+    return ids.apply(name);
   }
 
   /** The id of a file; empty if it is not one of this folder. */
-  Optional<String> idOf(Path file) {
+  public Optional<String> idOf(Path file) {
     return list().entries().stream()
         .filter(entry -> folder.resolve(entry.name()).equals(file.toAbsolutePath().normalize()))
         .map(Entry::id)
@@ -115,9 +119,9 @@ final class TeachersFolder {
   }
 
   /** The file with an id; empty if there is none, or it is a link that leads out of the folder. */
-  Optional<Path> file(String id) {
+  public Optional<Path> file(String id) {
     return list().entries().stream()
-        .filter(entry -> Secrets.same(entry.id(), id))
+        .filter(entry -> entry.id().equals(id))
         .map(entry -> folder.resolve(entry.name()))
         .findFirst();
   }

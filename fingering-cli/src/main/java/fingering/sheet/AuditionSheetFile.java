@@ -1,12 +1,13 @@
-package fingering.cli.audition;
+package fingering.sheet;
 
 import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableSet;
-import fingering.cli.audition.AuditionSheet.Entry;
 import fingering.demand.DemandKeys;
 import fingering.demand.DemandParser;
 import fingering.demand.Skill;
+import fingering.sheet.AuditionSheet.Entry;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
@@ -17,7 +18,9 @@ import java.nio.file.Path;
 /** Reads an audition sheet. */
 public final class AuditionSheetFile {
   /** Stopped notes of a position for which the sheet gives no number. */
-  static final int USUAL_NOTES = 8;
+  public static final int USUAL_NOTES = 8;
+
+  static final String WHAT = "an audition sheet";
 
   private static final Splitter LIST = Splitter.on(',').trimResults().omitEmptyStrings();
 
@@ -26,9 +29,10 @@ public final class AuditionSheetFile {
 
   private static final KnownKeys SHEET =
       KnownKeys.of(
-          "an audition sheet",
+          WHAT,
           "title: Audition",
           "instrument: viola",
+          "student: imke",
           "counted: together",
           "shown-in: excerpts",
           "positions: [1, 2, 3=12]",
@@ -54,6 +58,7 @@ public final class AuditionSheetFile {
       KnownKeys.of(
               "an excerpt",
               "file: part.musicxml",
+              "lesson: mill.yaml",
               "abc: 'K:D\\nD2 F2|'",
               "tune: 3",
               "name: Trio",
@@ -78,20 +83,66 @@ public final class AuditionSheetFile {
    *     and line
    */
   public static AuditionSheet read(Path file) {
-    return new AuditionSheetFile(UserFields.read(file, SHEET)).sheet(file.toString());
+    UserFields fields = UserFields.read(file, SHEET);
+    if (!hasPieces(fields)) {
+      throw fields.refusal("the sheet lists nothing to play; add scales or excerpts");
+    }
+    return new AuditionSheetFile(fields).sheet(file.toString());
+  }
+
+  private static boolean hasPieces(UserFields fields) {
+    return fields.has(SheetText.SCALES) || fields.has(SheetText.EXCERPTS);
+  }
+
+  /**
+   * A sheet that says something.
+   *
+   * @param file the file that it would be in; names of files are relative to its folder
+   * @throws FingeringException if the content has a mistake; the message is one sentence
+   */
+  public static AuditionSheet of(Path file, SheetContent content) {
+    String text = String.join("", SheetText.keys(content).values());
+    return new AuditionSheetFile(UserFields.parse(file.toString(), text, SHEET))
+        .sheet(file.toString());
+  }
+
+  /**
+   * Reads what the text of a sheet says. It need not have any pieces yet.
+   *
+   * @param name the name of the file, for messages
+   * @throws FingeringException if it has a mistake, or is another file; the message is one sentence
+   *     with file and line
+   */
+  static SheetContent content(String name, String text) {
+    UserFields fields = UserFields.parse(name, text, SHEET);
+    if (!fields.has("title") && !hasPieces(fields)) {
+      throw fields.missing("title");
+    }
+    AuditionSheet sheet = new AuditionSheetFile(fields).sheet(name);
+    return new SheetContent(
+        values(fields),
+        sheet.entries().stream()
+            .map(entry -> new SheetContent.Piece(entry.scale(), values(entry.fields())))
+            .collect(ImmutableList.toImmutableList()));
+  }
+
+  private static ImmutableListMultimap<String, String> values(UserFields fields) {
+    ImmutableListMultimap.Builder<String, String> values = ImmutableListMultimap.builder();
+    for (String key : fields.keys()) {
+      if (!key.equals(SheetText.SCALES) && !key.equals(SheetText.EXCERPTS)) {
+        values.putAll(key, fields.values(key, value -> value).orElse(ImmutableList.of()));
+      }
+    }
+    return values.build();
   }
 
   private AuditionSheet sheet(String file) {
     for (String key : fields.keys()) {
       switch (key) {
-        case "scales" -> entries(key, SCALE, true);
-        case "excerpts" -> entries(key, EXCERPT, false);
+        case SheetText.SCALES -> entries(key, SCALE, true);
+        case SheetText.EXCERPTS -> entries(key, EXCERPT, false);
         default -> {}
       }
-    }
-    ImmutableList<Entry> all = entries.build();
-    if (all.isEmpty()) {
-      throw fields.refusal("the sheet lists nothing to play; add scales or excerpts");
     }
     Instrument instrument =
         fields
@@ -101,10 +152,11 @@ public final class AuditionSheetFile {
         file,
         fields.text("title").orElse("Audition"),
         instrument,
+        fields.text("student"),
         skills(DemandParser.of(instrument)),
         isChosen("counted", "together", "in-one-piece"),
         isChosen("shown-in", "all", "excerpts"),
-        all);
+        entries.build());
   }
 
   private void entries(String key, KnownKeys keys, boolean scale) {

@@ -12,6 +12,7 @@ import fingering.page.live.NoteView;
 import fingering.page.live.OpenView;
 import fingering.page.music.MusicPanel;
 import fingering.page.template.JteanswerGenerated;
+import fingering.page.template.JtechipsGenerated;
 import fingering.page.template.JteconflictGenerated;
 import fingering.page.template.JtedemandsGenerated;
 import fingering.page.template.JtehomeGenerated;
@@ -55,6 +56,12 @@ public final class LivePage {
   /** The ways to play a note. */
   public static String note(NoteView view) {
     return Templates.filled(output -> JtenoteGenerated.render(output, Templates.PLAIN, view));
+  }
+
+  /** Demands, each with a button to drop it. */
+  public static String chips(String address, ImmutableList<DemandsView.Chip> chips) {
+    return Templates.filled(
+        output -> JtechipsGenerated.render(output, Templates.PLAIN, address, chips));
   }
 
   /** What is asked of the chosen plan. */

@@ -13,7 +13,6 @@ import fingering.music.Tempo;
 import fingering.page.LivePage;
 import fingering.page.NoteWays;
 import fingering.page.live.ConflictView;
-import fingering.page.live.DemandsView;
 import fingering.page.live.DemandsView.Chip;
 import fingering.page.live.NoteView;
 import fingering.plan.Alternative;
@@ -86,6 +85,7 @@ final class LessonHandler implements Handler {
       case "rest" ->
           Optional.of(pages.rest(lessons.planned(open.id()).open(), query, request.page()));
       case "note" -> Optional.of(note(lessons.planned(open.id()).open(), query));
+      case "locked" -> Optional.of(locked(lessons.planned(open.id()).open()));
       case "demands" -> Optional.of(demands(lessons.planned(open.id()).open()));
       default -> Optional.empty();
     };
@@ -274,13 +274,18 @@ final class LessonHandler implements Handler {
             WAYS);
   }
 
+  private static Reply locked(OpenLesson open) {
+    Planned planned = open.planned().orElseThrow();
+    return Reply.html(
+        Reply.DONE,
+        LivePage.chips(open.address(), DemandChips.fixed(planned, open.lesson().chosen())));
+  }
+
   private static Reply demands(OpenLesson open) {
     Planned planned = open.planned().orElseThrow();
     return Reply.html(
         Reply.DONE,
-        LivePage.demands(
-            new DemandsView(
-                open.address(), DemandChips.of(planned, open.lesson().chosen(), true), true)));
+        LivePage.demands(DemandChips.view(open.address(), planned, open.lesson().chosen(), true)));
   }
 
   /** Which demands rule out a change, and which of them could be dropped for it. */
@@ -289,7 +294,7 @@ final class LessonHandler implements Handler {
     List<Chip> others = new ArrayList<>();
     OpenLesson open = lessons.planned(id).open();
     Planned planned = open.planned().orElseThrow();
-    for (Chip chip : DemandChips.of(planned, open.lesson().chosen(), false)) {
+    for (Chip chip : DemandChips.all(planned, open.lesson().chosen())) {
       boolean conflicts =
           planned.advice().planner().parser().read(chip.key(), chip.value()).stream()
               .anyMatch(e.conflicting()::contains);

@@ -340,8 +340,7 @@ final class LessonPages {
   }
 
   private static DemandsView demands(OpenLesson open, Planned planned) {
-    return new DemandsView(
-        open.address(), DemandChips.of(planned, open.lesson().chosen(), false), false);
+    return DemandChips.view(open.address(), planned, open.lesson().chosen(), false);
   }
 
   private static int window(Map<String, String> fields) {

@@ -117,6 +117,8 @@ public final class LocalServer implements AutoCloseable {
     String seconds = Integer.toString(PATIENCE);
     System.setProperty("sun.net.httpserver.maxReqTime", seconds);
     System.setProperty("sun.net.httpserver.maxReqHeaders", "60");
+    // Head and body are written one after the other: the body must not wait until the head arrives.
+    System.setProperty("sun.net.httpserver.nodelay", "true");
     try {
       HttpServer server =
           HttpServer.create(new InetSocketAddress(InetAddress.getByAddress(LOOPBACK), 0), 0);

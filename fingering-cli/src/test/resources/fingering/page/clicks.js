@@ -4,7 +4,8 @@
   const CLICKS = 200;
   const PATIENCE = 15000;
   const sleep = (time) => new Promise((resolve) => setTimeout(resolve, time));
-  const drawn = () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
+  // A task that is set in a frame runs when the frame is drawn.
+  const drawn = () => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 0)));
   const until = (done) => new Promise((resolve, reject) => {
     const start = performance.now();
     const look = () => {

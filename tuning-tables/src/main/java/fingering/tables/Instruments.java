@@ -51,13 +51,19 @@ public final class Instruments {
     clefs = PartNames.signs(signs, "clef", ids);
   }
 
+  /** Reads the tables once, when they are first needed. */
+  private static final class Standard {
+    private static final Instruments INSTRUMENTS =
+        of(
+            Table.read("instruments.table", 9),
+            Table.read("tunings.table", Tunings.FIELDS),
+            Table.read("sizes.table", Sizes.FIELDS),
+            Table.read("signs.table", 4));
+  }
+
   /** The instruments of the tables that come with the library. */
   public static Instruments standard() {
-    return of(
-        Table.read("instruments.table", 9),
-        Table.read("tunings.table", Tunings.FIELDS),
-        Table.read("sizes.table", Sizes.FIELDS),
-        Table.read("signs.table", 4));
+    return Standard.INSTRUMENTS;
   }
 
   /** The instruments of these tables. */

@@ -7,9 +7,10 @@ import com.google.common.collect.ImmutableList;
  *
  * @param address the address of the lesson on the server
  * @param demands the demands
+ * @param folded the number of fixed notes that are not among them, because there are many
  * @param priced whether their prices are known; if not, the page asks for them
  */
-public record DemandsView(String address, ImmutableList<Chip> demands, boolean priced) {
+public record DemandsView(String address, ImmutableList<Chip> demands, int folded, boolean priced) {
 
   /**
    * A demand.

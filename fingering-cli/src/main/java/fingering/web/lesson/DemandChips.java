@@ -8,6 +8,7 @@ import fingering.demand.MeasureSpan;
 import fingering.lesson.LessonPlan;
 import fingering.music.Passage;
 import fingering.page.NoteWays;
+import fingering.page.live.DemandsView;
 import fingering.page.live.DemandsView.Chip;
 import fingering.plan.Plan;
 import fingering.search.Cancellation;
@@ -16,32 +17,63 @@ import fingering.verdict.PlanFigures;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** The demands on the chosen plan in words, with their prices. */
 public final class DemandChips {
+  private static final String FIX = "fix";
+
+  /** More fixed notes are folded away, and have no prices. */
+  private static final int FEW = 8;
+
   private DemandChips() {}
 
   /**
-   * The demands of a plan.
+   * What is asked of a plan, without fixed notes if there are many.
    *
-   * @param priced whether to compute what each costs, which takes a plan for each
+   * @param address the address of the lesson
+   * @param priced whether to compute what each demand costs, which takes a plan for each
    */
-  public static ImmutableList<Chip> of(
-      Planned planned, Optional<LessonPlan> chosen, boolean priced) {
+  public static DemandsView view(
+      String address, Planned planned, Optional<LessonPlan> chosen, boolean priced) {
+    int fixed = chosen.map(plan -> plan.demands().get(FIX).size()).orElse(0);
+    boolean many = fixed > FEW;
+    return new DemandsView(
+        address,
+        chips(planned, chosen, key -> !(many && key.equals(FIX)), priced),
+        many ? fixed : 0,
+        priced);
+  }
+
+  /** All demands of a plan, without prices. */
+  public static ImmutableList<Chip> all(Planned planned, Optional<LessonPlan> chosen) {
+    return chips(planned, chosen, key -> true, false);
+  }
+
+  /** The fixed notes of a plan, without prices. */
+  public static ImmutableList<Chip> fixed(Planned planned, Optional<LessonPlan> chosen) {
+    return chips(planned, chosen, key -> key.equals(FIX), false);
+  }
+
+  private static ImmutableList<Chip> chips(
+      Planned planned, Optional<LessonPlan> chosen, Predicate<String> shown, boolean priced) {
     ImmutableList.Builder<Chip> chips = ImmutableList.builder();
     chosen.ifPresent(
         plan ->
             plan.demands()
                 .forEach(
-                    (key, value) ->
+                    (key, value) -> {
+                      if (shown.test(key)) {
                         chips.add(
                             new Chip(
                                 key,
                                 value,
                                 words(planned, key, value),
                                 priced ? price(planned, plan, key, value) : "",
-                                measure(planned.passage(), key, value)))));
+                                measure(planned.passage(), key, value)));
+                      }
+                    }));
     return chips.build();
   }
 
@@ -73,7 +105,7 @@ public final class DemandChips {
 
   private static int measure(Passage passage, String key, String value) {
     try {
-      if (key.equals("fix")) {
+      if (key.equals(FIX)) {
         return LessonEdit.fixed(passage, value).stream()
             .map(moment -> passage.moments().get(moment).place().measureIndex())
             .findFirst()

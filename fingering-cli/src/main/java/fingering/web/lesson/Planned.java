@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.engraving.drawing.Circled;
 import fingering.lesson.Lesson;
 import fingering.lesson.LessonPlan;
+import fingering.lesson.PlanName;
 import fingering.music.Passage;
 import fingering.page.PageContent;
 import fingering.page.live.MusicLine;
@@ -54,10 +55,24 @@ public record Planned(
       return this;
     }
     PageContent content = advice.content();
-    Plan shown = wanted.map(one -> advice.plan(one, cancellation)).orElseGet(content::main);
+    Plan shown =
+        wanted
+            .map(one -> usual(one).orElseGet(() -> advice.plan(one, cancellation)))
+            .orElseGet(content::main);
     Optional<Plan> other =
         shown.sameFingering(content.main()) ? content.rival() : Optional.of(content.main());
     return new Planned(setting, advice, wide, narrow, wanted, shown, other);
+  }
+
+  /** The plan if it is one of the usual ones, which are made already. */
+  private Optional<Plan> usual(LessonPlan wanted) {
+    return advice.content().comparison().plans().stream()
+        .filter(plan -> wanted.demands().isEmpty())
+        .filter(plan -> PlanName.named(plan).map(PlanName::word).equals(wanted.choose()))
+        .map(
+            plan ->
+                LessonPlan.CHOICES.contains(wanted.name()) ? plan : plan.withName(wanted.name()))
+        .findFirst();
   }
 
   /** The same plans of the same music from another file. */

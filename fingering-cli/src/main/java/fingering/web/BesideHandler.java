@@ -21,6 +21,7 @@ import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.web.folder.StudentsFolder;
+import fingering.web.folder.TeachersFolder;
 import fingering.web.lesson.Adviser;
 import fingering.web.lesson.OpenLesson;
 import fingering.web.lesson.OpenLessons;
@@ -50,6 +51,7 @@ final class BesideHandler implements Handler {
   private static final long MOST_NANOS = 10_000_000_000L;
 
   private final Frames frames;
+  private final TeachersFolder teachers;
   private final StudentsFolder folder;
   private final OpenLessons lessons;
   private final Adviser adviser;
@@ -58,8 +60,14 @@ final class BesideHandler implements Handler {
   private final Cache<Asked, PageContent> kept =
       CacheBuilder.newBuilder().maximumSize(KEPT).build();
 
-  BesideHandler(Frames frames, StudentsFolder folder, OpenLessons lessons, Adviser adviser) {
+  BesideHandler(
+      Frames frames,
+      TeachersFolder teachers,
+      StudentsFolder folder,
+      OpenLessons lessons,
+      Adviser adviser) {
     this.frames = frames;
+    this.teachers = teachers;
     this.folder = folder;
     this.lessons = lessons;
     this.adviser = adviser;
@@ -69,7 +77,7 @@ final class BesideHandler implements Handler {
   public Optional<Reply> get(Request request) {
     Matcher address = BESIDE.matcher(request.path());
     Optional<OpenLesson> open =
-        address.matches() ? lessons.get(address.group(1)) : Optional.empty();
+        address.matches() ? lessons.opened(address.group(1), teachers::file) : Optional.empty();
     return open.map(
         score ->
             address.group(2) == null

@@ -79,10 +79,10 @@ public final class LocalServer implements AutoCloseable {
             ImmutableList.of(
                 new ResourceHandler(),
                 pages,
-                new SoundHandler(lessons, clock),
+                new SoundHandler(teachers, lessons, clock),
                 new HomeHandler(frames, teachers),
                 new StudentsHandler(frames, students, clock),
-                new BesideHandler(frames, students, lessons, adviser),
+                new BesideHandler(frames, teachers, students, lessons, adviser),
                 new AuditionHandler(frames, teachers, sheets, students, adviser.sheets(), clock),
                 new ScalesHandler(frames, teachers, sheets, students, adviser.sheets(), clock),
                 new DemoHandler(teachers, clock),

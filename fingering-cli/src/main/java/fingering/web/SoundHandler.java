@@ -12,6 +12,7 @@ import fingering.page.view.HandoutContent;
 import fingering.page.view.Paper;
 import fingering.practice.JournalFile;
 import fingering.tables.FingeringException;
+import fingering.web.folder.TeachersFolder;
 import fingering.web.lesson.OpenLesson;
 import fingering.web.lesson.OpenLessons;
 import fingering.web.lesson.Planned;
@@ -28,10 +29,12 @@ import java.util.regex.Pattern;
 final class SoundHandler implements Handler {
   private static final Pattern ADDRESS = Pattern.compile("/open/([A-Za-z0-9_-]{24})/(sound|gift)");
 
+  private final TeachersFolder folder;
   private final OpenLessons lessons;
   private final Clock clock;
 
-  SoundHandler(OpenLessons lessons, Clock clock) {
+  SoundHandler(TeachersFolder folder, OpenLessons lessons, Clock clock) {
+    this.folder = folder;
     this.lessons = lessons;
     this.clock = clock;
   }
@@ -44,7 +47,7 @@ final class SoundHandler implements Handler {
     }
     boolean gift = address.group(2).equals("gift");
     return lessons
-        .get(address.group(1))
+        .opened(address.group(1), folder::file)
         .map(open -> gift ? gift(open) : sound(open, request.query().getOrDefault("known", "")));
   }
 

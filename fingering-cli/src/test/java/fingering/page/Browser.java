@@ -136,6 +136,8 @@ final class Browser {
 
   /** Opens an address at a width in pixels. */
   void open(String address, int width) throws Exception {
+    // The page before may wait for a server that has ended: it must not complain about that here.
+    show("about:blank");
     complaints.clear();
     requests.clear();
     media("screen", "light");
@@ -146,6 +148,10 @@ final class Browser {
             .put("height", 900)
             .put("deviceScaleFactor", 1)
             .put("mobile", false));
+    show(address);
+  }
+
+  private void show(String address) throws Exception {
     loaded = new CompletableFuture<>();
     send("Page.navigate", node().put("url", address));
     loaded.get(PATIENCE, TimeUnit.SECONDS);

@@ -191,6 +191,10 @@ class LessonInBrowserTest extends InBrowser {
                 + " if (i % 20 === 0) { await new Promise(r => setTimeout(r, 120));"
                 + " const way = document.querySelector('#note [aria-pressed=false]');"
                 + " if (way) way.click(); }}})()");
+    // An answer on its way may still move the music under the pointer.
+    browser().await("!document.querySelector('.htmx-request')");
+    Thread.sleep(1000);
+    browser().await("!document.querySelector('.htmx-request')");
     chooseNote(3);
     String lesson = saved();
     assertThat(Session.of("lesson", "show", scores.resolve("demo.yaml")).succeeded().out())

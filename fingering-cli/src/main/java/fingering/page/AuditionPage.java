@@ -56,7 +56,13 @@ public final class AuditionPage {
         sections.build());
   }
 
-  private static AuditionPiece piece(AuditionContent.Piece piece, String id, Set<Glyph> known) {
+  /**
+   * A piece with its music.
+   *
+   * @param id begins the ids of its measures
+   * @param known the shapes that the page has already; those of this music are added
+   */
+  public static AuditionPiece piece(AuditionContent.Piece piece, String id, Set<Glyph> known) {
     Lanes lanes = Lanes.of(piece.plan().plans().get(0));
     return new AuditionPiece(
         id,

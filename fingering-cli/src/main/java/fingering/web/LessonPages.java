@@ -44,7 +44,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** The page of an open lesson, and the answers that replace parts of it. */
 final class LessonPages {
@@ -83,6 +82,11 @@ final class LessonPages {
    * @param lines the lines by their ids, in order
    */
   private record Shown(String lesson, Plan plan, ImmutableMap<String, MusicLine> lines) {
+    /** The lines of some music that the page does not show as they are. */
+    List<MusicLine> missing(List<MusicLine> music) {
+      return music.stream().filter(line -> !line.equals(lines.get(line.id()))).toList();
+    }
+
     /** Whether the page can show some music by replacing lines. */
     boolean fits(String otherLesson, List<MusicLine> music) {
       return lesson.equals(otherLesson)
@@ -182,11 +186,7 @@ final class LessonPages {
     List<MusicLine> lines = planned.lines(window(fields) < WIDE_WINDOW, rings(open, planned));
     Optional<Shown> before =
         Optional.ofNullable(shown.getIfPresent(page)).filter(old -> old.fits(open.id(), lines));
-    List<MusicLine> changed =
-        before
-            .map(old -> lines.stream().filter(line -> !line.equals(old.lines().get(line.id()))))
-            .map(Stream::toList)
-            .orElse(lines);
+    List<MusicLine> changed = before.map(old -> old.missing(lines)).orElse(lines);
     List<MusicLine> now = before.isPresent() ? onScreen(changed, lines, fields) : changed;
     remember(page, open.id(), planned.plan(), lines, before, now);
     PageContent content = planned.advice().content();
@@ -244,14 +244,7 @@ final class LessonPages {
     List<MusicLine> lines = planned.lines(window(fields) < WIDE_WINDOW, rings(open, planned));
     Optional<Shown> before =
         Optional.ofNullable(shown.getIfPresent(page)).filter(old -> old.fits(open.id(), lines));
-    List<MusicLine> missing =
-        before
-            .map(
-                old ->
-                    lines.stream()
-                        .filter(line -> !line.equals(old.lines().get(line.id())))
-                        .toList())
-            .orElse(List.of());
+    List<MusicLine> missing = before.map(old -> old.missing(lines)).orElse(List.of());
     before.ifPresent(old -> remember(page, open.id(), planned.plan(), lines, before, missing));
     return Reply.html(Reply.DONE, LivePage.lines(ImmutableList.copyOf(missing)));
   }

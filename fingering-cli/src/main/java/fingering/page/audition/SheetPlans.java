@@ -6,14 +6,12 @@ import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableList;
 import fingering.engraving.glyph.Glyph;
 import fingering.page.AuditionContent;
+import fingering.page.AuditionPage;
 import fingering.page.NoteWays;
 import fingering.page.live.SheetPlansView;
 import fingering.page.live.SheetPlansView.Field;
 import fingering.page.live.SheetPlansView.Link;
 import fingering.page.live.SheetPlansView.Row;
-import fingering.page.music.Lanes;
-import fingering.page.music.MusicPanel;
-import fingering.page.view.AuditionPiece;
 import fingering.verdict.PlanFigures;
 import java.util.EnumSet;
 import java.util.List;
@@ -46,7 +44,8 @@ public final class SheetPlans {
       int number = result.planned().get(i);
       pieces.add(
           new SheetPlansView.Piece(
-              piece(content.pieces().get(i), PIECE + number, known), links.apply(number)));
+              AuditionPage.piece(content.pieces().get(i), PIECE + number, known),
+              links.apply(number)));
     }
     return new SheetPlansView(
         address,
@@ -59,17 +58,6 @@ public final class SheetPlans {
             .map(one -> text("panel.problem", one.number(), one.sentence()))
             .collect(ImmutableList.toImmutableList()),
         content.care());
-  }
-
-  private static AuditionPiece piece(AuditionContent.Piece piece, String id, Set<Glyph> known) {
-    Lanes lanes = Lanes.of(piece.plan().plans().get(0));
-    return new AuditionPiece(
-        id,
-        piece.title(),
-        piece.lines(),
-        known.isEmpty() ? lanes.signs() : "",
-        new MusicPanel(piece.plan().passage(), piece.printed(), lanes)
-            .html(id, MusicPanel.WIDE, known));
   }
 
   private static Row row(SheetResult.Asked asked) {

@@ -11,7 +11,9 @@ import fingering.web.folder.FileStamp;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -63,19 +65,12 @@ public final class LessonKeeper {
           LessonStore.save(before.file(), open.lesson(), Optional.of(before), today).lesson();
       return open.savedAs(saved, open.stamp());
     }
-    Path score = open.dropped().map(file -> copied(file, open.name())).orElse(scoreOf(before));
+    Path score = open.dropped().map(file -> copied(file, open.name())).orElseGet(before::scoreFile);
     Path file = free(score.resolveSibling(stem(score) + ".yaml"));
-    Lesson lesson = open.lesson().withScore(StoredLesson.nameBeside(file, score), tune(open));
+    Lesson lesson =
+        open.lesson().withScore(StoredLesson.nameBeside(file, score), open.lesson().tune());
     StoredLesson saved = LessonStore.save(file, lesson, Optional.empty(), today).lesson();
     return open.savedAs(saved, FileStamp.of(score));
-  }
-
-  private static Optional<String> tune(OpenLesson open) {
-    return open.lesson().tune();
-  }
-
-  private static Path scoreOf(StoredLesson stored) {
-    return stored.scoreFile();
   }
 
   /** Copies a score into the teacher's folder under its name, or a similar one. */
@@ -86,7 +81,7 @@ public final class LessonKeeper {
       for (int i = 1; i < MOST; i++) {
         Path target = numbered(folder.resolve(usable(name)), i);
         try {
-          Files.write(target, content, java.nio.file.StandardOpenOption.CREATE_NEW);
+          Files.write(target, content, StandardOpenOption.CREATE_NEW);
           return target;
         } catch (FileAlreadyExistsException e) {
           if (Files.isRegularFile(target) && Files.mismatch(from, target) < 0) {
@@ -107,7 +102,7 @@ public final class LessonKeeper {
   }
 
   private static Path free(Path wanted) {
-    return first(wanted, file -> !Files.exists(file, java.nio.file.LinkOption.NOFOLLOW_LINKS));
+    return first(wanted, file -> !Files.exists(file, LinkOption.NOFOLLOW_LINKS));
   }
 
   /**

@@ -21,10 +21,10 @@ import fingering.page.live.AnswerView;
 import fingering.page.live.AnswerView.Fields;
 import fingering.page.live.AnswerView.PlanChoice;
 import fingering.page.live.DemandsView;
-import fingering.page.live.MusicLine;
 import fingering.page.live.OpenView;
 import fingering.page.live.OpenView.Option;
 import fingering.page.music.Lanes;
+import fingering.page.music.LineDrawer;
 import fingering.page.music.Rings;
 import fingering.plan.Plan;
 import fingering.tables.Position;
@@ -42,7 +42,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.IntStream;
 
 /** The page of an open lesson, and the answers that replace parts of it. */
@@ -55,6 +54,9 @@ final class LessonPages {
 
   /** The event of a page whose plans have changed. */
   private static final String REPLANNED = "replanned";
+
+  /** The lines that a new page is sent at once: more than a screen is high. */
+  private static final int FIRST_LINES = 10;
 
   /** The pages whose music is remembered. */
   private static final int PAGES = 64;
@@ -78,19 +80,15 @@ final class LessonPages {
    * Music that a page shows.
    *
    * @param lesson the id of the lesson
+   * @param drawer drew it
    * @param plan the plan whose fingers it shows above the staff
-   * @param lines the lines by their ids, in order
+   * @param lines the lines by their numbers
    */
-  private record Shown(String lesson, Plan plan, ImmutableMap<String, MusicLine> lines) {
-    /** The lines of some music that the page does not show as they are. */
-    List<MusicLine> missing(List<MusicLine> music) {
-      return music.stream().filter(line -> !line.equals(lines.get(line.id()))).toList();
-    }
-
-    /** Whether the page can show some music by replacing lines. */
-    boolean fits(String otherLesson, List<MusicLine> music) {
-      return lesson.equals(otherLesson)
-          && lines.keySet().asList().equals(music.stream().map(MusicLine::id).toList());
+  private record Shown(
+      String lesson, LineDrawer drawer, Plan plan, ImmutableMap<Integer, LineDrawer.Line> lines) {
+    /** The lines of the same music that the page does not show as they are. */
+    List<LineDrawer.Line> missing(List<LineDrawer.Line> music) {
+      return music.stream().filter(line -> !line.equals(lines.get(line.number()))).toList();
     }
   }
 
@@ -183,14 +181,17 @@ final class LessonPages {
   Reply answer(OpenLessons.State state, Map<String, String> fields, String page) {
     OpenLesson open = state.open();
     Planned planned = open.planned().orElseThrow();
-    List<MusicLine> lines = planned.lines(window(fields) < WIDE_WINDOW, rings(open, planned));
-    Optional<Shown> before =
-        Optional.ofNullable(shown.getIfPresent(page)).filter(old -> old.fits(open.id(), lines));
-    List<MusicLine> changed = before.map(old -> old.missing(lines)).orElse(lines);
-    List<MusicLine> now = before.isPresent() ? onScreen(changed, lines, fields) : changed;
-    remember(page, open.id(), planned.plan(), lines, before, now);
-    PageContent content = planned.advice().content();
     Lanes lanes = planned.lanes();
+    LineDrawer drawer = planned.drawer(window(fields) < WIDE_WINDOW);
+    ImmutableList<LineDrawer.Line> lines = drawer.lines(lanes, rings(open, planned));
+    Optional<Shown> before = shown(page, open, drawer);
+    List<LineDrawer.Line> changed = before.map(old -> old.missing(lines)).orElse(lines);
+    List<LineDrawer.Line> now =
+        before.isPresent()
+            ? onScreen(changed, drawer.ids(), fields)
+            : changed.subList(0, Math.min(FIRST_LINES, changed.size()));
+    remember(page, open, drawer, planned.plan(), before, now);
+    PageContent content = planned.advice().content();
     return Reply.html(
             Reply.DONE,
             LivePage.answer(
@@ -224,9 +225,9 @@ final class LessonPages {
                         .map(old -> changes(old.plan(), planned.plan()))
                         .orElse(ImmutableList.of()),
                     locked(open, planned),
-                    before.isEmpty(),
+                    before.isEmpty() ? drawer.ids() : ImmutableList.of(),
                     now.size() < changed.size(),
-                    ImmutableList.copyOf(now))))
+                    drawer.draw(now))))
         .with("HX-Trigger", REPLANNED);
   }
 
@@ -241,42 +242,43 @@ final class LessonPages {
   /** The lines that a page has not been sent yet. */
   Reply rest(OpenLesson open, Map<String, String> fields, String page) {
     Planned planned = open.planned().orElseThrow();
-    List<MusicLine> lines = planned.lines(window(fields) < WIDE_WINDOW, rings(open, planned));
-    Optional<Shown> before =
-        Optional.ofNullable(shown.getIfPresent(page)).filter(old -> old.fits(open.id(), lines));
-    List<MusicLine> missing = before.map(old -> old.missing(lines)).orElse(List.of());
-    before.ifPresent(old -> remember(page, open.id(), planned.plan(), lines, before, missing));
-    return Reply.html(Reply.DONE, LivePage.lines(ImmutableList.copyOf(missing)));
+    LineDrawer drawer = planned.drawer(window(fields) < WIDE_WINDOW);
+    ImmutableList<LineDrawer.Line> lines = drawer.lines(planned.lanes(), rings(open, planned));
+    Optional<Shown> before = shown(page, open, drawer);
+    List<LineDrawer.Line> missing = before.map(old -> old.missing(lines)).orElse(List.of());
+    remember(page, open, drawer, planned.plan(), before, missing);
+    return Reply.html(Reply.DONE, LivePage.lines(drawer.draw(missing)));
+  }
+
+  /** What a page shows, if it shows music of this drawer. */
+  private Optional<Shown> shown(String page, OpenLesson open, LineDrawer drawer) {
+    return Optional.ofNullable(shown.getIfPresent(page))
+        .filter(old -> old.lesson().equals(open.id()) && old.drawer() == drawer);
   }
 
   private void remember(
       String page,
-      String lesson,
+      OpenLesson open,
+      LineDrawer drawer,
       Plan plan,
-      List<MusicLine> lines,
       Optional<Shown> before,
-      List<MusicLine> sent) {
-    Map<String, MusicLine> known = new LinkedHashMap<>();
-    Set<MusicLine> fresh = Set.copyOf(sent);
-    for (MusicLine line : lines) {
-      MusicLine old = before.map(shownBefore -> shownBefore.lines().get(line.id())).orElse(line);
-      known.put(line.id(), fresh.contains(line) ? line : old);
-    }
-    shown.put(page, new Shown(lesson, plan, ImmutableMap.copyOf(known)));
+      List<LineDrawer.Line> sent) {
+    Map<Integer, LineDrawer.Line> known = new HashMap<>();
+    before.ifPresent(old -> known.putAll(old.lines()));
+    sent.forEach(line -> known.put(line.number(), line));
+    shown.put(page, new Shown(open.id(), drawer, plan, ImmutableMap.copyOf(known)));
   }
 
   /** Of the lines that have changed, those on screen, and one more on each side. */
-  private static List<MusicLine> onScreen(
-      List<MusicLine> changed, List<MusicLine> all, Map<String, String> fields) {
-    List<String> ids = all.stream().map(MusicLine::id).toList();
+  private static List<LineDrawer.Line> onScreen(
+      List<LineDrawer.Line> changed, List<String> ids, Map<String, String> fields) {
     int first = ids.indexOf(fields.getOrDefault("first", ""));
     int last = ids.indexOf(fields.getOrDefault("last", ""));
-    if (first < 0 || last < first) {
-      return changed;
-    }
-    Set<String> near =
-        Set.copyOf(ids.subList(Math.max(0, first - 1), Math.min(ids.size(), last + 2)));
-    return changed.stream().filter(line -> near.contains(line.id())).toList();
+    return first < 0 || last < first
+        ? changed
+        : changed.stream()
+            .filter(line -> line.number() >= first - 1 && line.number() <= last + 1)
+            .toList();
   }
 
   /** The moments at which two plans of the same music differ. */

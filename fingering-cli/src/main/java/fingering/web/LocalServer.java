@@ -10,6 +10,7 @@ import fingering.web.audition.SheetsFolder;
 import fingering.web.folder.StudentsFolder;
 import fingering.web.folder.TeachersFolder;
 import fingering.web.lesson.Adviser;
+import fingering.web.lesson.HistoryKeeper;
 import fingering.web.lesson.LessonKeeper;
 import fingering.web.lesson.OpenLessons;
 import fingering.web.running.RunningServer;
@@ -45,6 +46,7 @@ public final class LocalServer implements AutoCloseable {
   private final ExecutorService threads;
   private final ScheduledExecutorService watch;
   private final DroppedFiles dropped;
+  private final HistoryKeeper histories = new HistoryKeeper();
   private final OpenPages pages;
   private final Entrance entrance;
   private final HandOver handOver;
@@ -60,7 +62,7 @@ public final class LocalServer implements AutoCloseable {
     dropped = DroppedFiles.create(secrets);
     pages = new OpenPages(clock);
     LessonKeeper keeper = new LessonKeeper(folder, clock);
-    OpenLessons lessons = new OpenLessons(adviser, keeper);
+    OpenLessons lessons = new OpenLessons(adviser, keeper, histories);
     Frames frames = new Frames(gate);
     TeachersFolder teachers = new TeachersFolder(folder, name -> secrets.sign("file", name));
     StudentsFolder students = new StudentsFolder(folder, name -> secrets.sign("student", name));
@@ -68,7 +70,10 @@ public final class LocalServer implements AutoCloseable {
     entrance = new Entrance(gate, secrets, lessons, dropped, teachers);
     handOver = new HandOver(host, secrets, entrance);
     warmUp =
-        new WarmUp(new OpenLessons(adviser, keeper), new LessonPages(frames, students), dropped);
+        new WarmUp(
+            new OpenLessons(adviser, keeper, histories),
+            new LessonPages(frames, students),
+            dropped);
     LessonPages lessonPages = new LessonPages(frames, students);
     routes =
         new Routes(
@@ -244,6 +249,7 @@ public final class LocalServer implements AutoCloseable {
     server.stop(0);
     watch.shutdownNow();
     threads.shutdownNow();
+    histories.close();
     try {
       dropped.close();
     } catch (IOException e) {

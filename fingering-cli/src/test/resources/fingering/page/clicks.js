@@ -26,6 +26,8 @@
     frame.closest("svg").dispatchEvent(new PointerEvent("pointerdown", at));
     frame.closest("svg").dispatchEvent(new MouseEvent("click", at));
   };
+  // The lines below the screen come later.
+  await until(() => !document.querySelector(".system:empty"));
   const notes = document.querySelectorAll("rect.moment").length;
   const times = {note: [], way: [], plan: []};
   let seed = 7;

@@ -25,9 +25,9 @@ import com.google.common.collect.ImmutableList;
  * @param redo whether there is something to do again
  * @param changed the moments whose fingering differs from what the page showed before
  * @param locked the moments whose fingering is fixed
- * @param whole whether the lines are all the music, instead of those that have changed
- * @param later whether more lines have changed, which the page asks for later
- * @param lines the lines of music
+ * @param whole the ids of all lines, if the page shows other music or none; else empty
+ * @param later whether there are more lines to show, which the page asks for later
+ * @param lines the lines of music, as far as they have changed and are on the screen
  */
 public record AnswerView(
     String address,
@@ -49,7 +49,7 @@ public record AnswerView(
     boolean redo,
     ImmutableList<Integer> changed,
     ImmutableList<Integer> locked,
-    boolean whole,
+    ImmutableList<String> whole,
     boolean later,
     ImmutableList<MusicLine> lines) {
 

@@ -1,6 +1,7 @@
 package fingering.page.music;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
 import com.google.common.collect.Range;
@@ -15,15 +16,17 @@ import fingering.page.live.MusicLine;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.stream.IntStream;
 
 /**
- * Draws the lines of music that a page replaces one by one. A line whose fingers have not changed
+ * Draws the lines of music that a page replaces one by one. What stands in a line is known before
+ * it is drawn, so that a page is sent only the lines that it lacks. A line that has not changed
  * since it was drawn last is not drawn again. Thread-safe.
  */
 public final class LineDrawer {
-  private final Passage passage;
-  private final PrintedPart printed;
+  private final MusicPanel panel;
   private final double width;
   private final LineLayout layout;
   private final ImmutableList<String> ids;
@@ -31,12 +34,24 @@ public final class LineDrawer {
   private final ImmutableList<Range<Double>> times;
   private final AtomicReferenceArray<Drawn> drawn;
 
-  /** A line as it was drawn last. */
-  private record Drawn(
+  /**
+   * What stands in a line. Two lines of one drawer that are equal look the same.
+   *
+   * @param number its number, from 0
+   * @param id names its element in the page
+   * @param above the fingers above the staff
+   * @param below the fingers below the staff
+   * @param circles what is circled
+   */
+  public record Line(
+      int number,
+      String id,
       ImmutableList<Lane> above,
       ImmutableList<Lane> below,
-      ImmutableList<Circled> circles,
-      MusicLine line) {}
+      ImmutableList<Circled> circles) {}
+
+  /** A line as it was drawn last. */
+  private record Drawn(Line line, MusicLine picture) {}
 
   /**
    * A drawer of music at a width.
@@ -44,23 +59,40 @@ public final class LineDrawer {
    * @param width of a line, in staff spaces
    */
   public LineDrawer(Passage passage, PrintedPart printed, double width) {
-    this.passage = passage;
-    this.printed = printed;
+    panel = new MusicPanel(passage, printed, Lanes.NONE);
     this.width = width;
     layout = LineLayout.of(passage, printed, width);
     ImmutableList.Builder<String> named = ImmutableList.builder();
-    ImmutableList.Builder<ImmutableSet<NoteAddress>> lines = ImmutableList.builder();
     Map<Integer, Integer> seen = new HashMap<>();
     for (int line = 0; line < layout.lines(); line++) {
       int measure = layout.firstMeasure(line);
       int times = seen.merge(measure, 1, Integer::sum);
       named.add("s-" + measure + (times == 1 ? "" : "-" + times));
-      lines.add(layout.notes(line));
     }
     ids = named.build();
     times = times(passage, layout);
-    notes = lines.build();
+    notes = notes(layout);
     drawn = new AtomicReferenceArray<>(layout.lines());
+  }
+
+  /** All notes of the measures of each line, also of those that go on in the next line. */
+  private static ImmutableList<ImmutableSet<NoteAddress>> notes(LineLayout layout) {
+    List<ImmutableSet<NoteAddress>> lines =
+        IntStream.range(0, layout.lines()).mapToObj(layout::notes).toList();
+    ImmutableListMultimap<Integer, NoteAddress> measures =
+        lines.stream()
+            .flatMap(Set::stream)
+            .collect(
+                ImmutableListMultimap.toImmutableListMultimap(NoteAddress::measure, note -> note));
+    return lines.stream()
+        .map(
+            line ->
+                line.stream()
+                    .map(NoteAddress::measure)
+                    .distinct()
+                    .flatMap(measure -> measures.get(measure).stream())
+                    .collect(ImmutableSet.toImmutableSet()))
+        .collect(ImmutableList.toImmutableList());
   }
 
   /** The time from the first measure of each line to that of the next one, in quarter notes. */
@@ -82,33 +114,49 @@ public final class LineDrawer {
     return passage.measure(measure).map(m -> m.start().doubleValue()).orElse(Double.MAX_VALUE);
   }
 
+  /** The ids of the lines, in order. */
+  public ImmutableList<String> ids() {
+    return ids;
+  }
+
   /** The lines with the fingers of plans, and rings around some signs. */
-  public ImmutableList<MusicLine> draw(Lanes lanes, ImmutableList<Circled> circles) {
-    MusicPanel panel = new MusicPanel(passage, printed, lanes, circles);
-    ImmutableList.Builder<MusicLine> lines = ImmutableList.builder();
+  public ImmutableList<Line> lines(Lanes lanes, ImmutableList<Circled> circles) {
+    ImmutableList.Builder<Line> lines = ImmutableList.builder();
     for (int i = 0; i < layout.lines(); i++) {
-      ImmutableList<Lane> above = only(lanes.above(), notes.get(i));
-      ImmutableList<Lane> below = only(lanes.below(), notes.get(i));
       Range<Double> time = times.get(i);
-      ImmutableList<Circled> rings =
-          circles.stream()
-              .filter(circle -> time.contains(circle.time()))
-              .collect(ImmutableList.toImmutableList());
-      Drawn last = drawn.get(i);
-      if (last == null
-          || !last.above().equals(above)
-          || !last.below().equals(below)
-          || !last.circles().equals(rings)) {
-        EngravedSystem system = layout.draw(i, above, below, rings);
-        last = new Drawn(above, below, rings, panel.line(system, width, ids.get(i)));
-        drawn.set(i, last);
-      }
-      lines.add(last.line());
+      lines.add(
+          new Line(
+              i,
+              ids.get(i),
+              // Only the plan below the staff is named in a line.
+              only(lanes.above(), notes.get(i)).stream()
+                  .map(lane -> new Lane("", lane.marks()))
+                  .collect(ImmutableList.toImmutableList()),
+              only(lanes.below(), notes.get(i)),
+              circles.stream()
+                  .filter(circle -> time.contains(circle.time()))
+                  .collect(ImmutableList.toImmutableList())));
     }
     return lines.build();
   }
 
-  /** The marks of plans at some notes. */
+  /** The pictures of some of its lines. */
+  public ImmutableList<MusicLine> draw(List<Line> lines) {
+    return lines.stream().map(this::draw).collect(ImmutableList.toImmutableList());
+  }
+
+  private MusicLine draw(Line line) {
+    Drawn last = drawn.get(line.number());
+    if (last != null && last.line().equals(line)) {
+      return last.picture();
+    }
+    EngravedSystem system = layout.draw(line.number(), line.above(), line.below(), line.circles());
+    MusicLine picture = panel.line(system, new Lanes(line.above(), line.below()), width, line.id());
+    drawn.set(line.number(), new Drawn(line, picture));
+    return picture;
+  }
+
+  /** The marks of plans at some notes; plans without any are left out. */
   private static ImmutableList<Lane> only(List<Lane> lanes, ImmutableSet<NoteAddress> notes) {
     ImmutableList.Builder<Lane> some = ImmutableList.builder();
     for (Lane lane : lanes) {
@@ -119,7 +167,10 @@ public final class LineDrawer {
           marks.put(note, mark);
         }
       }
-      some.add(new Lane(lane.name(), marks.buildOrThrow()));
+      ImmutableMap<NoteAddress, Lane.Mark> found = marks.buildOrThrow();
+      if (!found.isEmpty()) {
+        some.add(new Lane(lane.name(), found));
+      }
     }
     return some.build();
   }

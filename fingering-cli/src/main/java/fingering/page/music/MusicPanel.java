@@ -175,12 +175,16 @@ public final class MusicPanel {
   /**
    * A line of a page that replaces it later.
    *
+   * @param lanes the fingers of its measures
    * @param width of the line, in staff spaces
    * @param id names its element
    */
-  MusicLine line(EngravedSystem line, double width, String id) {
+  MusicLine line(EngravedSystem line, Lanes lanes, double width, String id) {
     return new MusicLine(
-        id, box(line, width), words.of(line), targets(line, "") + frames(line) + line.svg());
+        id,
+        box(line, width),
+        words.with(lanes).of(line),
+        targets(line, "") + frames(line) + line.svg());
   }
 
   /** The moment at which each note begins. */

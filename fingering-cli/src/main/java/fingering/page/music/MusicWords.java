@@ -23,9 +23,19 @@ public final class MusicWords {
   private final ImmutableListMultimap<Integer, PrintedMeasure> measures;
 
   public MusicWords(Passage passage, PrintedPart part, Lanes lanes) {
+    this(passage, lanes, Multimaps.index(part.measures(), PrintedMeasure::index));
+  }
+
+  private MusicWords(
+      Passage passage, Lanes lanes, ImmutableListMultimap<Integer, PrintedMeasure> measures) {
     this.passage = passage;
     this.lanes = lanes;
-    measures = Multimaps.index(part.measures(), PrintedMeasure::index);
+    this.measures = measures;
+  }
+
+  /** The same music with other fingers. */
+  MusicWords with(Lanes other) {
+    return new MusicWords(passage, other, measures);
   }
 
   /** A line in words. */

@@ -115,10 +115,14 @@ public final class TypedMusic {
             .filter(i -> !measures.get(i).fits())
             .mapToObj(Integer::toString)
             .collect(Collectors.joining(" ")),
-        new LineDrawer(passage, score.printed(passage, Optional.empty()), wide)
-            .draw(Lanes.NONE, ImmutableList.of()).stream()
-                .map(line -> line(line, known))
-                .collect(ImmutableList.toImmutableList()));
+        drawn(wide).stream()
+            .map(line -> line(line, known))
+            .collect(ImmutableList.toImmutableList()));
+  }
+
+  private ImmutableList<MusicLine> drawn(double width) {
+    LineDrawer drawer = new LineDrawer(passage, score.printed(passage, Optional.empty()), width);
+    return drawer.draw(drawer.lines(Lanes.NONE, ImmutableList.of()));
   }
 
   private static String full(String remark) {

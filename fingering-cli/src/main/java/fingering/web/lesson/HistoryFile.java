@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -20,7 +21,7 @@ import java.util.regex.Pattern;
  * Keeps the history of a lesson over a restart, in the folder {@code .undo} beside it. A history
  * that cannot be read or written is no history: the lesson itself is never in danger.
  */
-public final class HistoryFile {
+final class HistoryFile {
   private static final String FOLDER = ".undo";
   private static final String PAST = "past";
   private static final String NOW = "now";
@@ -36,12 +37,16 @@ public final class HistoryFile {
     return lesson.resolveSibling(FOLDER).resolve(String.valueOf(lesson.getFileName()));
   }
 
-  /** Keeps the history of a lesson that is saved. */
-  public static void save(OpenLesson open) {
+  /**
+   * Keeps the history of a lesson that is saved.
+   *
+   * @param texts the text of each state
+   */
+  static void save(OpenLesson open, Function<Lesson, String> texts) {
     StringBuilder text = new StringBuilder();
-    open.history().past().forEach(lesson -> add(text, PAST, lesson));
-    add(text, NOW, open.lesson());
-    open.history().future().forEach(lesson -> add(text, FUTURE, lesson));
+    open.history().past().forEach(state -> add(text, PAST, texts.apply(state)));
+    add(text, NOW, texts.apply(open.lesson()));
+    open.history().future().forEach(state -> add(text, FUTURE, texts.apply(state)));
     Path target = file(open.stored().file());
     Path part = ScoreFile.temporarySibling(target);
     try {
@@ -62,12 +67,12 @@ public final class HistoryFile {
     }
   }
 
-  private static void add(StringBuilder text, String when, Lesson lesson) {
-    text.append("--- # ").append(when).append('\n').append(LessonFile.text(lesson));
+  private static void add(StringBuilder text, String when, String lesson) {
+    text.append("--- # ").append(when).append('\n').append(lesson);
   }
 
   /** The history of a lesson; none if there is none to be read. */
-  public static History read(StoredLesson lesson) {
+  static History read(StoredLesson lesson) {
     Path file = file(lesson.file());
     try {
       if (!Files.isRegularFile(file) || Files.size(file) > MOST_BYTES) {

@@ -40,15 +40,17 @@ public final class OpenLessons {
 
   private final Adviser adviser;
   private final LessonKeeper keeper;
+  private final HistoryKeeper histories;
   private final Map<String, OpenLesson> open = new LinkedHashMap<>(MOST, 0.75f, true);
   private final Striped<Lock> locks = Striped.lock(LOCKS);
 
   /** The last request for other music, by the id of its lesson. It overtakes earlier ones. */
   private final Map<String, Object> latest = new ConcurrentHashMap<>();
 
-  public OpenLessons(Adviser adviser, LessonKeeper keeper) {
+  public OpenLessons(Adviser adviser, LessonKeeper keeper, HistoryKeeper histories) {
     this.adviser = adviser;
     this.keeper = keeper;
+    this.histories = histories;
   }
 
   /**
@@ -96,7 +98,7 @@ public final class OpenLessons {
               read,
               score,
               withPart(lesson, score),
-              lesson.text().isEmpty() ? History.NONE : HistoryFile.read(lesson),
+              lesson.text().isEmpty() ? History.NONE : histories.read(lesson),
               Optional.empty());
       put(opened);
       return opened;
@@ -315,7 +317,7 @@ public final class OpenLessons {
     try {
       OpenLesson saved = keeper.save(after, before);
       put(saved);
-      HistoryFile.save(saved);
+      histories.keep(saved);
       return new State(saved, "");
     } catch (FingeringException e) {
       // The page keeps the change, and the next one tries again.
@@ -377,6 +379,7 @@ public final class OpenLessons {
                     setting,
                     adviser.advise(known.file(), known.score(), stored, cancellation),
                     stored.lesson(),
+                    known.planned(),
                     cancellation));
   }
 

@@ -1,13 +1,11 @@
 package fingering.web.lesson;
 
 import com.google.common.collect.ImmutableList;
-import fingering.engraving.drawing.Circled;
 import fingering.lesson.Lesson;
 import fingering.lesson.LessonPlan;
 import fingering.lesson.PlanName;
 import fingering.music.Passage;
 import fingering.page.PageContent;
-import fingering.page.live.MusicLine;
 import fingering.page.music.Lanes;
 import fingering.page.music.LineDrawer;
 import fingering.page.music.MusicPanel;
@@ -37,13 +35,29 @@ public record Planned(
     Plan plan,
     Optional<Plan> rival) {
 
-  /** The plans of a lesson whose music and student are known. */
+  /**
+   * The plans of a lesson whose music and student are known.
+   *
+   * @param before earlier plans of the lesson, which may be of the same music
+   */
   public static Planned of(
-      Setting setting, Advice advice, Lesson lesson, Cancellation cancellation) {
+      Setting setting,
+      Advice advice,
+      Lesson lesson,
+      Optional<Planned> before,
+      Cancellation cancellation) {
     PageContent content = advice.content();
     Passage passage = content.comparison().passage();
-    LineDrawer wide = new LineDrawer(passage, content.printed(), MusicPanel.WIDE);
-    LineDrawer narrow = new LineDrawer(passage, content.printed(), MusicPanel.NARROW);
+    Optional<Planned> same =
+        before
+            .filter(planned -> planned.passage().equals(passage))
+            .filter(planned -> planned.advice().content().printed().equals(content.printed()));
+    LineDrawer wide =
+        same.map(Planned::wide)
+            .orElseGet(() -> new LineDrawer(passage, content.printed(), MusicPanel.WIDE));
+    LineDrawer narrow =
+        same.map(Planned::narrow)
+            .orElseGet(() -> new LineDrawer(passage, content.printed(), MusicPanel.NARROW));
     return new Planned(
             setting, advice, wide, narrow, Optional.empty(), content.main(), content.rival())
         .choosing(lesson.chosen(), cancellation);
@@ -84,9 +98,9 @@ public record Planned(
     return advice.content().comparison().passage();
   }
 
-  /** The lines of the music with the fingers of the plans. */
-  public ImmutableList<MusicLine> lines(boolean narrowly, ImmutableList<Circled> circles) {
-    return (narrowly ? narrow : wide).draw(lanes(), circles);
+  /** Draws the music for wide or narrow windows. */
+  public LineDrawer drawer(boolean narrowly) {
+    return narrowly ? narrow : wide;
   }
 
   /** What can be circled in the part. */

@@ -1,5 +1,6 @@
 package fingering.web.lesson;
 
+import com.google.common.base.Suppliers;
 import com.google.common.collect.ImmutableList;
 import fingering.lesson.Lesson;
 import fingering.lesson.LessonPlan;
@@ -14,6 +15,7 @@ import fingering.practice.Circle;
 import fingering.practice.CircleFinder;
 import fingering.search.Cancellation;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * The plans of an open lesson.
@@ -29,8 +31,8 @@ import java.util.Optional;
 public record Planned(
     Setting setting,
     Advice advice,
-    LineDrawer wide,
-    LineDrawer narrow,
+    Supplier<LineDrawer> wide,
+    Supplier<LineDrawer> narrow,
     Optional<LessonPlan> chosen,
     Plan plan,
     Optional<Plan> rival) {
@@ -52,15 +54,19 @@ public record Planned(
         before
             .filter(planned -> planned.passage().equals(passage))
             .filter(planned -> planned.advice().content().printed().equals(content.printed()));
-    LineDrawer wide =
-        same.map(Planned::wide)
-            .orElseGet(() -> new LineDrawer(passage, content.printed(), MusicPanel.WIDE));
-    LineDrawer narrow =
-        same.map(Planned::narrow)
-            .orElseGet(() -> new LineDrawer(passage, content.printed(), MusicPanel.NARROW));
+    Supplier<LineDrawer> wide =
+        same.map(Planned::wide).orElseGet(() -> drawer(content, MusicPanel.WIDE));
+    Supplier<LineDrawer> narrow =
+        same.map(Planned::narrow).orElseGet(() -> drawer(content, MusicPanel.NARROW));
     return new Planned(
             setting, advice, wide, narrow, Optional.empty(), content.main(), content.rival())
         .choosing(lesson.chosen(), cancellation);
+  }
+
+  /** A drawer that lays the music out when it is first drawn. */
+  private static Supplier<LineDrawer> drawer(PageContent content, double width) {
+    return Suppliers.memoize(
+        () -> new LineDrawer(content.comparison().passage(), content.printed(), width));
   }
 
   /** The same with another chosen plan. */
@@ -100,7 +106,7 @@ public record Planned(
 
   /** Draws the music for wide or narrow windows. */
   public LineDrawer drawer(boolean narrowly) {
-    return narrowly ? narrow : wide;
+    return (narrowly ? narrow : wide).get();
   }
 
   /** What can be circled in the part. */

@@ -122,7 +122,7 @@ class AuditionTest {
         .contains("Everything asked for is shown with the easiest fingering of every piece.");
     Path free = sheet("instrument: viola\nscales: [{scale: D major}]\n");
     assertThat(Session.of("audition", free).succeeded().out().replaceAll("\\s+", " "))
-        .contains("Nothing special is asked for: every piece keeps its easiest fingering.");
+        .contains("Nothing special is required: every piece keeps its easiest fingering.");
   }
 
   @Test

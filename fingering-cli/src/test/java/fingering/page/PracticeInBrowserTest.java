@@ -116,7 +116,7 @@ class PracticeInBrowserTest extends InBrowser {
     awaitText("#progress table", "tired");
     assertFits(width);
     click("#back");
-    awaitText("#trouble", "was taken back");
+    awaitText("#trouble", "was removed");
     assertThat(Files.readString(scores.resolve("lantern.journal")))
         .contains("quarter=66")
         .doesNotContain("tired");

@@ -131,7 +131,7 @@ class AuditionSheetsTest {
     String plans = plans();
     assertThat(plans)
         .contains("Everything asked for is shown", "2nd position in 8 stopped notes", "<td>shown")
-        .contains("What it takes in one piece alone:", "href=\"#piece3\"", "id=\"piece3\"")
+        .contains("Pieces that could show it alone, the easiest first:", "href=\"#piece3\"", "id=\"piece3\"")
         .contains("Planned for any player, viola.", "<svg");
     assertThat(found(Pattern.compile("href=\"(/open/[\\w-]{24})\">Open it"), plans, 1))
         .isNotEmpty();
@@ -174,7 +174,7 @@ class AuditionSheetsTest {
     assertThat(changed("tell", "title=&instrument=viola").body()).contains("Give the sheet a name");
     assertThat(changed("tell", "title=L&instrument=viola&notes=many").body())
         .contains("'many' is not a number of notes");
-    assertThat(changed("ask", "ask=").body()).contains("Choose what is to be shown.");
+    assertThat(changed("ask", "ask=").body()).contains("Choose what to show.");
     assertThat(file).hasContent(LAKE);
   }
 

@@ -125,7 +125,7 @@ class OpenLessonTest {
     String answer = post("fix", "moment", "12", "way", way).body();
 
     assertThat(answer)
-        .contains("value=\"mine\" checked", "data-locked=\"12\"", "What you ask of this plan");
+        .contains("value=\"mine\" checked", "data-locked=\"12\"", "Demands on this plan");
     assertThat(answer.replaceFirst("(?s).*data-moments=\"([^\"]*)\".*", "$1").split(" "))
         .contains("12");
     assertThat(now(12)).isEqualTo(way);
@@ -296,7 +296,7 @@ class OpenLessonTest {
     Files.writeString(folder.resolve("demo.yaml"), saved() + "measures: 1-8\n");
     String answer = post("plan", "plan", "third").body();
 
-    assertThat(answer).contains("demo.yaml was changed outside of this page", "measures 1–8");
+    assertThat(answer).contains("demo.yaml was changed outside this page", "measures 1–8");
     assertThat(saved()).contains("measures: 1-8", "choose: first");
     post("undo");
     assertThat(saved()).doesNotContain("measures:");

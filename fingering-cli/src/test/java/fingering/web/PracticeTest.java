@@ -160,7 +160,7 @@ class PracticeTest {
 
     String back = post(lesson + "/back", "");
     assertThat(Files.readString(folder.resolve("lantern.journal"))).isEqualTo(before);
-    assertThat(back).contains("The line was taken back").doesNotContain("Take it back");
+    assertThat(back).contains("The line was removed").doesNotContain("Remove this line");
   }
 
   @Test
@@ -172,10 +172,10 @@ class PracticeTest {
         journal, "2026-12-01 20:00 | quarter=70 | all | at home\n", StandardOpenOption.APPEND);
 
     HttpResponse<String> back = visitor.post(lesson + "/back", "");
-    assertThat(back.body()).contains("is another one by now");
+    assertThat(back.body()).contains("has changed since");
     String more = post(lesson + "/clean", "clean=quarter%3D72&stamp=" + stamp(page));
     assertThat(more)
-        .contains("lantern.journal was changed outside of this page", "at home", "quarter = 72");
+        .contains("lantern.journal was changed outside this page", "at home", "quarter = 72");
     assertThat(Files.readString(journal)).contains("quarter=66", "at home", "quarter=72");
   }
 

@@ -38,7 +38,7 @@ public record LessonCircles(boolean shown, ImmutableSet<String> leftOut) {
             && (words.size() == 1 || isPlace(words.get(0)));
     if (!known) {
       throw new FingeringException(
-          "'%s' is nothing to circle; write a kind (%s), or measure, beat and kind, such as 12.1 dynamic"
+          "'%s' is not something to circle; write a kind (%s), or measure, beat and kind, such as 12.1 dynamic"
               .formatted(name, kinds().collect(Collectors.joining(", "))));
     }
   }

@@ -131,8 +131,11 @@ final class HandPatterns {
   static String describePlace(int finger, int semitones) {
     int offset = semitones - USUAL.get(finger - 1);
     // The second finger has two usual places, which players call low and high.
-    String how = offset < 0 ? " low" : offset > 0 || finger == 2 ? " high" : " in its usual place";
-    return "the " + ORDINALS.get(finger - 1) + " finger" + how;
+    String name = ORDINALS.get(finger - 1) + " finger";
+    if (offset < 0) {
+      return "a low " + name;
+    }
+    return offset > 0 || finger == 2 ? "a high " + name : "the " + name + " in its usual place";
   }
 
   /** The spacing of two fingers in words, the lower finger first. */

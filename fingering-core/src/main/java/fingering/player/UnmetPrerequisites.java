@@ -149,10 +149,10 @@ public final class UnmetPrerequisites {
       case EXTENDED_BACK, EXTENDED_FORWARD -> extendedHand(placement);
       default ->
           switch (placement.finger()) {
-            case FIRST -> "the first finger " + (back(placement) ? "drawn back" : "stretched");
-            case SECOND -> "the second finger stretched";
-            case THIRD -> "the third finger stretched";
-            default -> "the fourth finger stretched";
+            case FIRST -> back(placement) ? "the first finger drawn back" : "an extended first finger";
+            case SECOND -> "an extended second finger";
+            case THIRD -> "an extended third finger";
+            default -> "an extended fourth finger";
           };
     };
   }

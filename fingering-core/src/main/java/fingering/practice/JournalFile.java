@@ -106,7 +106,7 @@ public record JournalFile(Path path) {
           String line = entry.line() + "\n";
           if (!text.equals(line) && !text.endsWith("\n" + line)) {
             throw new JournalException(
-                "The last line of %s is another one by now, so nothing was taken back."
+                "The last line of %s has changed since, so nothing was removed."
                     .formatted(path.getFileName()));
           }
           file.truncate(file.size() - line.getBytes(StandardCharsets.UTF_8).length);

@@ -134,7 +134,7 @@ public final class UserFields {
             }
           }
           throw new FingeringException(
-              "'%s' is a whole number from %d to %d, such as %s, not '%s'"
+              "'%s' must be a whole number from %d to %d, such as %s, not '%s'"
                   .formatted(key, min, max, known.example(key), text));
         });
   }
@@ -148,7 +148,7 @@ public final class UserFields {
               case "yes", "true" -> true;
               case "no", "false" -> false;
               default ->
-                  throw new FingeringException("'%s' is yes or no, not '%s'".formatted(key, text));
+                  throw new FingeringException("'%s' must be yes or no, not '%s'".formatted(key, text));
             });
   }
 

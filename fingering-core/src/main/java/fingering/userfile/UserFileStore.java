@@ -118,7 +118,7 @@ public final class UserFileStore<T> {
       return new Saved(update.text(), copy, update.lostRemarks());
     } catch (FileAlreadyExistsException e) {
       throw new FingeringException(
-          "%s was made by another program meanwhile: try again.".formatted(file), e);
+          "%s has just been created by another program: try again.".formatted(file), e);
     } catch (IOException e) {
       throw new FingeringException(FileProblem.writing(file, e), e);
     }

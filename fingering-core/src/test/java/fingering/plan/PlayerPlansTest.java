@@ -142,10 +142,10 @@ class PlayerPlansTest {
           D4 E4 F#4 G4 A4 B4 C#5 D5 | 2-3           |
           A4 B4 C#5 D5 E5 F#5 G#5 A5 | 2-3          |
           G4 A4 B4 C5 D5 E5 F#5 G5  | 2-3, 1-2      |
-          G4 A4 B4 C5 D5 E5 F#5 G5  | 2-3           | the second finger low
+          G4 A4 B4 C5 D5 E5 F#5 G5  | 2-3           | a low second finger
           E4 F#4 G#4 A4 B4 C#5 D#5 E5 | 3-4, 2-3    |
           D4 E4 F4 G4 A4 B4 C5 D5   | 1-2           |
-          D4 E4 F4 G4 A4 Bb4 C5 D5  | 1-2           | the first finger low
+          D4 E4 F4 G4 A4 Bb4 C5 D5  | 1-2           | a low first finger
           """)
   void aScaleInFirstPositionNeedsTheHandPatternsOfItsHalfSteps(
       String scale, String patterns, String expected) {
@@ -168,7 +168,7 @@ class PlayerPlansTest {
         .containsExactly(
             new PlanSkillGap(
                 "new-finger-pattern",
-                "the second finger low",
+                "a low second finger",
                 ImmutableList.of(1, 2, 5, 7),
                 ImmutableList.of("1–2", "4", "6")));
   }

@@ -81,7 +81,7 @@ class CheckLevelTest {
           mute-on: .* # | mute-off: 3 s # | the key 'mute-off' is given twice, first in line 38; write it once
           haste: .* #   | haste: 9.5 %  # | '9.5 %' is not a percentage such as 85 %
           clefs-bass: .* # | clefs-bass: [bass, soprano] # | 'soprano' is not clefs such as [alto, treble]
-          extensions: .* # | extensions: some # | 'extensions' is yes or no, not 'some'
+          extensions: .* # | extensions: some # | 'extensions' must be yes or no, not 'some'
           highest-bass: .* # | highest-bass: up # | 'up' is not a position such as 3, thumb or any
           plan: .* #    | plan: loud    # | 'loud' is not a name such as intermediate
           undivided-chord: .* # | undivided-chord: bad # | 'bad' is not unplayable, risky or worth-knowing

@@ -25,14 +25,14 @@ class HandPatternsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "1, 1, the first finger low",
+    "1, 1, a low first finger",
     "1, 2, the first finger in its usual place",
-    "1, 3, the first finger high",
-    "2, 3, the second finger low",
-    "2, 4, the second finger high",
+    "1, 3, a high first finger",
+    "2, 3, a low second finger",
+    "2, 4, a high second finger",
     "3, 5, the third finger in its usual place",
-    "3, 6, the third finger high",
-    "4, 6, the fourth finger low"
+    "3, 6, a high third finger",
+    "4, 6, a low fourth finger"
   })
   void placesAreNamedRelativeToTheUsualHand(int finger, int semitones, String described) {
     assertThat(HandPatterns.describePlace(finger, semitones)).isEqualTo(described);

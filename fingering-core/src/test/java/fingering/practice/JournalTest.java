@@ -49,7 +49,7 @@ class JournalTest {
 
     assertThatThrownBy(() -> file().takeBack(first))
         .isInstanceOf(JournalException.class)
-        .hasMessageContaining("is another one by now");
+        .hasMessageContaining("has changed since");
     assertThat(file().takeBack(last).entries()).containsExactly(first);
     assertThat(text()).isEqualTo(before);
     assertThat(file().takeBack(first).entries()).isEmpty();

@@ -70,12 +70,12 @@ class WeightsTest {
           """
           shift             | a weights file consists of keys with values, such as 'shift: 20'
           shift:            | 'shift' has no value; fill it in, such as 'shift: 20', or remove it
-          shift: -1         | 'shift' is a whole number from 0 to 999999, such as 'shift: 20', not '-1'
-          shift: 1.5        | 'shift' is a whole number from 0 to 999999
-          shift: 1_000      | 'shift' is a whole number from 0 to 999999
-          shift: 0x10       | 'shift' is a whole number from 0 to 999999
-          shift: 1000000    | 'shift' is a whole number from 0 to 999999
-          shift: 3 4        | 'shift' is a whole number from 0 to 999999
+          shift: -1         | 'shift' must be a whole number from 0 to 999999, such as 'shift: 20', not '-1'
+          shift: 1.5        | 'shift' must be a whole number from 0 to 999999
+          shift: 1_000      | 'shift' must be a whole number from 0 to 999999
+          shift: 0x10       | 'shift' must be a whole number from 0 to 999999
+          shift: 1000000    | 'shift' must be a whole number from 0 to 999999
+          shift: 3 4        | 'shift' must be a whole number from 0 to 999999
           shift: [3]        | 'shift' has a single value, such as 'shift: 20'
           Shift: 3          | 'Shift' is not a key; write it in lower case, such as 'shift: 20'
           shift = 3         | write a colon after the key, 'shift: ', instead of '='

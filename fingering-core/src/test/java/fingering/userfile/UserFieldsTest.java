@@ -160,7 +160,7 @@ class UserFieldsTest {
     refused(
         "octaves: " + number,
         fields -> fields.number("octaves", 1, 5),
-        "1: 'octaves' is a whole number from 1 to 5, such as 'octaves: 2', not '%s'"
+        "1: 'octaves' must be a whole number from 1 to 5, such as 'octaves: 2', not '%s'"
             .formatted(number));
   }
 
@@ -170,7 +170,7 @@ class UserFieldsTest {
       assertThat(fields("even: " + text).yesNo("even")).contains(true);
     }
     assertThat(fields("even: false").yesNo("even")).contains(false);
-    refused("even: maybe", f -> f.yesNo("even"), "1: 'even' is yes or no, not 'maybe'");
+    refused("even: maybe", f -> f.yesNo("even"), "1: 'even' must be yes or no, not 'maybe'");
   }
 
   @Test

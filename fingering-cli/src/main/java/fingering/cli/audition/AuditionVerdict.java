@@ -35,7 +35,7 @@ final class AuditionVerdict {
     List<RequiredSkill> unmet = skills.stream().filter(skill -> !skill.met()).toList();
     unmet.forEach(skill -> sentences.add(unmet(skill)));
     if (skills.isEmpty()) {
-      sentences.add("Nothing special is asked for: every piece keeps its easiest fingering.");
+      sentences.add("Nothing special is required: every piece keeps its easiest fingering.");
     } else if (unmet.size() < skills.size()) {
       sentences.add(shown(unmet.isEmpty() ? "Everything asked for" : "Everything else"));
     }

@@ -44,7 +44,7 @@ import picocli.CommandLine.Option;
         "Compares a plan in first position with one that stays in a higher position: what each costs, and up to which tempo it is comfortable.",
     footer = {
       "",
-      "The higher plan lives in 3rd position (cello: 4th), even if that costs more: it leaves only for",
+      "The higher plan stays in 3rd position (cello: 4th), even if that costs more: it leaves only for",
       "notes out of reach there. 'partly 3rd' is the cheapest plan with a stay there, if it differs.",
       "",
       "Examples:",

@@ -71,7 +71,7 @@ final class LearnCommand extends BaseCommand {
   @Option(
       names = "--habit",
       description =
-          "Also learn a habit: how players take a note, from the notes next to it. It is kept only if it helps with pieces left out of learning, which takes thousands of fingered notes of many pieces.")
+          "Also learn a habit: how players finger a note, given the notes around it. It is kept only if it helps with held-out pieces, which takes thousands of fingered notes of many pieces.")
   boolean habit;
 
   @Mixin HandOptions hand = new HandOptions();

@@ -54,7 +54,7 @@ final class OpenCommand extends BaseCommand {
   @Option(
       names = "--demo",
       description =
-          "Open the demo if the folder has no scores and no lessons. Desktops start the program so.")
+          "Open the demo if the folder has no scores and no lessons. Desktop icons start the program this way.")
   boolean demo;
 
   @Override

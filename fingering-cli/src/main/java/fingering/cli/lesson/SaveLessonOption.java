@@ -47,7 +47,7 @@ public final class SaveLessonOption {
       names = "--save-lesson",
       paramLabel = "FILE",
       description =
-          "Save what was typed as a lesson. A lesson of that name is replaced; with --lesson, it is changed. What it said before the first change of the day is kept beside it.")
+          "Save what you typed as a lesson. A lesson of that name is replaced, or with --lesson changed. The version before the first change of the day is kept beside it.")
   Optional<Path> file = Optional.empty();
 
   private final Clock clock = Clock.system(ZoneId.systemDefault());

@@ -92,7 +92,7 @@ public final class PracticeWords {
             .orElseGet(
                 () ->
                     capital(named(limit.measures()))
-                        + ": by the journal not clean at the goal yet, last clean at "
+                        + ": not clean at the goal yet, by the journal; last clean at "
                         + TempoText.mark(limit.ladder().request().clean()))
         + ". Practise this separately first.";
   }
@@ -163,7 +163,7 @@ public final class PracticeWords {
     String comfortable = "comfortable " + TempoText.wellAbove(whole().request().goal()) + ".";
     return practice.limits().isEmpty()
         ? "The plan is " + comfortable
-        : "By calculation the plan is " + comfortable + " The journal counts more.";
+        : "By calculation the plan is " + comfortable + " Trust the journal more.";
   }
 
   private static Tempo atLeast(Tempo tempo) {

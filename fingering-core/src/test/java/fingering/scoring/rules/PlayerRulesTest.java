@@ -66,13 +66,13 @@ class PlayerRulesTest {
     }
     RuleCase low = violin("C5/1").by(2, "2", "1st");
     assertThat(low.charged("new-finger-pattern", beginner)).isEqualTo(1);
-    assertThat(low.newTo(beginner)).containsExactly("the second finger low");
+    assertThat(low.newTo(beginner)).containsExactly("a low second finger");
     assertThat(violin("Bb4/1").by(2, "1", "1st").newTo(beginner))
-        .containsExactly("the first finger low");
+        .containsExactly("a low first finger");
     assertThat(violin("D#5/1").by(2, "3", "1st").newTo(beginner))
-        .containsExactly("the third finger high");
+        .containsExactly("a high third finger");
     assertThat(violin("Eb5/1").by(2, "4", "1st").newTo(beginner))
-        .containsExactly("the fourth finger low");
+        .containsExactly("a low fourth finger");
   }
 
   @Test
@@ -143,9 +143,9 @@ class PlayerRulesTest {
     assertThat(pair.charged("new-finger-pattern", player)).isZero();
     assertThat(pair.charged("new-finger-spacing", player)).isEqualTo(1);
     Player beginner = who("patterns: 2-3");
-    assertThat(pair.newTo(beginner)).containsExactly("the second finger low");
+    assertThat(pair.newTo(beginner)).containsExactly("a low second finger");
     RuleCase back = violin("B4/1 C5/1 B4/1").by(2, "1", "1st").by(2, "2", "1st").by(2, "1", "1st");
-    assertThat(back.newTo(beginner)).containsExactly("the second finger low");
+    assertThat(back.newTo(beginner)).containsExactly("a low second finger");
   }
 
   @Test
@@ -240,7 +240,7 @@ class PlayerRulesTest {
     RuleCase stretched = violin("C6/1").by(1, "4", "1st");
     assertThat(stretched.charged("new-extension", who("extensions: none"))).isEqualTo(1);
     assertThat(stretched.newTo(who("extensions: first back")))
-        .containsExactly("the fourth finger stretched");
+        .containsExactly("an extended fourth finger");
     assertThat(stretched.newTo(who("extensions: fourth forward", "patterns: 2-3"))).isEmpty();
     RuleCase inPlace = violin("B5/1").by(1, "4", "1st");
     assertThat(inPlace.charged("new-extension", who("extensions: none"))).isZero();

@@ -11,7 +11,7 @@ import fingering.plan.Comparison;
  * @param title the title, not empty
  * @param answer the verdict, a sentence each
  * @param about what the plans are made for
- * @param asked what is asked for
+ * @param asked what is required
  * @param pieces the pieces
  * @param problems why the other pieces cannot be planned; may be empty
  * @param care the warnings about tempo and strain

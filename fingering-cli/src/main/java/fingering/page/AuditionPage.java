@@ -14,7 +14,7 @@ import fingering.page.view.Templates;
 import java.util.EnumSet;
 import java.util.Set;
 
-/** A self-contained HTML page of an audition: what is asked for, and each piece with its music. */
+/** A self-contained HTML page of an audition: what is required, and each piece with its music. */
 public final class AuditionPage {
   private AuditionPage() {}
 

@@ -64,7 +64,7 @@ public final class LivePage {
         output -> JtechipsGenerated.render(output, Templates.PLAIN, address, chips));
   }
 
-  /** What is asked of the chosen plan. */
+  /** The demands on the chosen plan. */
   public static String demands(DemandsView view) {
     return Templates.filled(output -> JtedemandsGenerated.render(output, Templates.PLAIN, view));
   }

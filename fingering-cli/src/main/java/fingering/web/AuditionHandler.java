@@ -286,7 +286,7 @@ final class AuditionHandler implements Handler {
     SheetContent before = entry.stored().content();
     SheetForm form = new SheetForm(before);
     return switch (kind) {
-      case "tell" -> Optional.of(form.told(fields));
+      case "settings" -> Optional.of(form.withSettings(fields));
       case "ask" -> Optional.of(form.asking(fields));
       case "drop" -> Optional.of(form.dropping(fields));
       case "scale" -> Optional.of(with(entry, AskedScale.of(fields).piece()));

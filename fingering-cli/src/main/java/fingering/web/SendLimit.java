@@ -7,7 +7,7 @@ import java.util.concurrent.TimeUnit;
 
 /**
  * The time that an answer may take to be received. A receiver that stops reading would keep a
- * thread of the server for ever: interrupting the thread closes the connection.
+ * thread of the server forever: interrupting the thread closes the connection.
  */
 final class SendLimit {
   private final Thread sender = Thread.currentThread();

@@ -131,7 +131,7 @@ final class TypeHandler implements Handler {
 
   private Reply saved(Draft draft, String name) {
     Draft saved = files.save(draft, draft.text(), name);
-    // What is typed meanwhile is newer.
+    // What was typed in the meantime is newer.
     drafts.put(saved.with(drafts.get(draft.id()).orElse(draft).text()));
     return Reply.html(
         Reply.DONE,

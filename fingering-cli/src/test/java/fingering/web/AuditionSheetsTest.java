@@ -101,7 +101,8 @@ class AuditionSheetsTest {
     Path file = written(LAKE);
 
     changed(
-        "tell", "title=Lake&instrument=viola&positions-2=on&positions-4=on&positions-6=on&notes=8");
+        "settings",
+        "title=Lake&instrument=viola&positions-2=on&positions-4=on&positions-6=on&notes=8");
     changed("ask", "ask=show-shift%3Aup&amount=2");
     changed("excerpt", "music=" + choice("demo.musicxml") + "&measures=A+to+32&tempo=quarter%3D96");
     changed("excerpt", "music=" + choice("mill.yaml"));
@@ -131,7 +132,10 @@ class AuditionSheetsTest {
     String plans = plans();
     assertThat(plans)
         .contains("Everything asked for is shown", "2nd position in 8 stopped notes", "<td>shown")
-        .contains("Pieces that could show it alone, the easiest first:", "href=\"#piece3\"", "id=\"piece3\"")
+        .contains(
+            "Pieces that could show it alone, the easiest first:",
+            "href=\"#piece3\"",
+            "id=\"piece3\"")
         .contains("Planned for any player, viola.", "<svg");
     assertThat(found(Pattern.compile("href=\"(/open/[\\w-]{24})\">Open it"), plans, 1))
         .isNotEmpty();
@@ -171,8 +175,9 @@ class AuditionSheetsTest {
     assertThat(changed("excerpt", "music=" + choice("demo.musicxml") + "&measures=900").body())
         .contains("900");
     assertThat(changed("excerpt", "music=none").body()).contains("Choose a lesson or a score.");
-    assertThat(changed("tell", "title=&instrument=viola").body()).contains("Give the sheet a name");
-    assertThat(changed("tell", "title=L&instrument=viola&notes=many").body())
+    assertThat(changed("settings", "title=&instrument=viola").body())
+        .contains("Give the sheet a name");
+    assertThat(changed("settings", "title=L&instrument=viola&notes=many").body())
         .contains("'many' is not a number of notes");
     assertThat(changed("ask", "ask=").body()).contains("Choose what to show.");
     assertThat(file).hasContent(LAKE);
@@ -186,9 +191,9 @@ class AuditionSheetsTest {
     Files.writeString(file, LAKE + "positions: 3=12\n");
 
     String answer =
-        visitor.post(address + "/tell", "seen=" + seen + "&title=X&instrument=viola").body();
+        visitor.post(address + "/settings", "seen=" + seen + "&title=X&instrument=viola").body();
 
-    assertThat(answer).contains("was changed in another window", "id=\"tell\"", "value=\"12\"");
+    assertThat(answer).contains("was changed in another window", "id=\"settings\"", "value=\"12\"");
     assertThat(file).hasContent(LAKE + "positions: 3=12");
   }
 
@@ -198,7 +203,7 @@ class AuditionSheetsTest {
     assertThat(visitor.get(address()).body()).contains("1st (4 notes)", "3rd (8 notes)");
 
     changed(
-        "tell",
+        "settings",
         "title=Lake&instrument=viola&counted=in-one-piece&positions-1=on&positions-2=on&positions-8=on&notes=");
 
     assertThat(file).hasContent(LAKE + "positions: [half, 1=4, 4]\ncounted: in-one-piece");
@@ -212,7 +217,7 @@ class AuditionSheetsTest {
         "instrument: viola\npreset: beginner\npositions: 1\n");
     Path file = written(LAKE + "scales: [{scale: D major}]\n");
 
-    changed("tell", "title=Lake&instrument=viola&student=imke&notes=8");
+    changed("settings", "title=Lake&instrument=viola&student=imke&notes=8");
 
     assertThat(file).content().contains("student: imke");
     assertThat(visitor.get(address()).body()).contains("<option value=\"imke\" selected>Imke");

@@ -23,7 +23,7 @@ public record TuneText(
    * @param pickup whether it is the pickup before the first measure
    * @param line the line of its first note or rest, from 1
    * @param column the column of its first note or rest, from 1
-   * @param fits whether it is as long as its meter requires, as far as this can be told
+   * @param fits whether it is as long as its meter requires, as far as this is known
    */
   public record TypedMeasure(String number, boolean pickup, int line, int column, boolean fits) {}
 }

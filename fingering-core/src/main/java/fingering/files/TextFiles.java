@@ -40,7 +40,7 @@ public final class TextFiles {
     Path part = temporarySibling(target);
     try {
       Files.writeString(part, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-      // Fails if another program has made the file meanwhile.
+      // Fails if another program has created the file in the meantime.
       Files.move(part, target);
     } finally {
       Files.deleteIfExists(part);

@@ -18,7 +18,7 @@ import java.util.List;
  * @param slurred whether a slur joins this moment to the previous one
  * @param grace whether the notes are grace notes
  * @param pizzicato whether the notes are plucked
- * @param style how the notes are to be played
+ * @param style how to play the notes
  * @param surroundings the music around
  */
 public record Moment(

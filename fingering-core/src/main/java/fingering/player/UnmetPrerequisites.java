@@ -149,7 +149,8 @@ public final class UnmetPrerequisites {
       case EXTENDED_BACK, EXTENDED_FORWARD -> extendedHand(placement);
       default ->
           switch (placement.finger()) {
-            case FIRST -> back(placement) ? "the first finger drawn back" : "an extended first finger";
+            case FIRST ->
+                back(placement) ? "the first finger drawn back" : "an extended first finger";
             case SECOND -> "an extended second finger";
             case THIRD -> "an extended third finger";
             default -> "an extended fourth finger";

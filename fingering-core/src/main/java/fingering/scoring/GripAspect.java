@@ -25,7 +25,7 @@ public enum GripAspect {
   /**
    * The frame of the hand, and whether all strings are open. A rule that looks only at the hand
    * sees no more of the {@link Transition} than its slur, long rest, beat and pace, and whether it
-   * is only spelled anew.
+   * is only respelled.
    */
   HAND;
 

@@ -16,7 +16,7 @@ import fingering.music.Note;
  * @param chromatic whether two single notes share a letter and differ in pitch: F, F♯
  * @param rest whether there is a rest between them
  * @param acrossRest whether there is a rest of half a second or more, after which the hand starts
- *     afresh
+ *     anew
  * @param plucked whether the later moment is plucked
  * @param offBeat whether the later moment is not on a beat of its measure
  * @param rises semitones from the highest note struck before to the highest note struck now,
@@ -47,7 +47,7 @@ public record Transition(
   /** A crossing after a shorter time is quick, in microseconds (common practice). */
   private static final long QUICK_MICROS = 200_000;
 
-  /** After a rest of this length the hand starts afresh, in microseconds (common practice). */
+  /** After a rest of this length the hand starts anew, in microseconds (common practice). */
   private static final long LONG_REST_MICROS = 500_000;
 
   /** The transition between two successive moments. */

@@ -16,8 +16,8 @@ public final class TransitionCosts {
   private final GripGroups groupsNow;
 
   /**
-   * What the shift depends on: where a note is only spelled anew, the same finger does not shift,
-   * so the hand alone does not say.
+   * What the shift depends on: where a note is only respelled, the same finger does not shift, so
+   * the hand alone does not say.
    */
   private final GripAspect moving;
 

@@ -3,9 +3,9 @@ package fingering.search;
 import java.util.concurrent.CancellationException;
 
 /**
- * Says whether a search is to be given up. A search asks every few thousand steps, in the thread
- * that runs it. The library does not read the clock; for a time limit pass a test of the caller's
- * own clock, {@code () -> clock.millis() > deadline}.
+ * Says whether to give up a search. A search asks every few thousand steps, in the thread that runs
+ * it. The library does not read the clock; for a time limit pass a test of the caller's own clock,
+ * {@code () -> clock.millis() > deadline}.
  */
 @FunctionalInterface
 public interface Cancellation {

@@ -33,7 +33,7 @@ public record FileUpdate(String text, ImmutableList<String> lostRemarks) {
     }
     ImmutableMap<String, String> wanted = keys.apply(value);
     String edited = new TextEdit(before).edited(keys.apply(old), wanted);
-    // A text that is laid out unusually is written anew.
+    // A text with an unusual layout is written from scratch.
     String text =
         reads(edited, value, parsing) ? edited : String.join("", wanted.values().asList());
     return new FileUpdate(text, TextEdit.lost(before, text));

@@ -148,7 +148,8 @@ public final class UserFields {
               case "yes", "true" -> true;
               case "no", "false" -> false;
               default ->
-                  throw new FingeringException("'%s' must be yes or no, not '%s'".formatted(key, text));
+                  throw new FingeringException(
+                      "'%s' must be yes or no, not '%s'".formatted(key, text));
             });
   }
 

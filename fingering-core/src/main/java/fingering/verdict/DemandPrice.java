@@ -12,7 +12,7 @@ import java.util.function.Function;
  * @param demand the demand
  * @param alone the points of the best plan with only this demand, above the best plan with none
  * @param dropping the points that the best plan without this demand saves
- * @param saved what the best plan without this demand asks less of hand and bow
+ * @param saved how much easier the best plan without this demand is
  */
 public record DemandPrice(Demand demand, long alone, long dropping, PlanFigures saved) {
 

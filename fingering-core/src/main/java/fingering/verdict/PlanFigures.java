@@ -3,7 +3,7 @@ package fingering.verdict;
 import fingering.plan.Plan;
 
 /**
- * What a plan asks of the hand and the bow, as counts. Differences of two plans may be negative.
+ * What makes a plan hard for hand and bow, as counts. Differences of two plans may be negative.
  *
  * @param shifts shifts of the hand
  * @param crossings string crossings
@@ -16,7 +16,7 @@ public record PlanFigures(int shifts, int crossings, int fourthFingers) {
     return new PlanFigures(plan.shifts(), plan.crossings(), plan.fourthFingers());
   }
 
-  /** These figures less those of another plan: above 0 where this plan asks more. */
+  /** These figures less those of another plan: above 0 where this plan has more. */
   public PlanFigures minus(PlanFigures other) {
     return new PlanFigures(
         shifts - other.shifts, crossings - other.crossings, fourthFingers - other.fourthFingers);

@@ -5,7 +5,7 @@ import fingering.audition.RequiredSkill;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** The table of what is asked for: how much the plans show of it, and in which pieces. */
+/** The table of what is required: how much the plans show of it, and in which pieces. */
 final class AskedTable {
   private final PlannedSheet sheet;
 

@@ -65,7 +65,7 @@ final class AuditionPieceText {
     return paragraphs.build();
   }
 
-  /** What the piece shows of what is asked for, and its tempo. */
+  /** Which required skills the piece shows, and its tempo. */
   ImmutableList<String> shown() {
     Plan plan = sheet.planned(piece).plan();
     ImmutableList.Builder<String> paragraphs = ImmutableList.builder();

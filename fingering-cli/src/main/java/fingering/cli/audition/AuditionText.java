@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
 
 /**
  * An audition sheet with its plans as text, for the student and the teacher: whether everything is
- * shown, what is asked for, a line or two for each piece, and the command to type next.
+ * shown, what is required, a line or two for each piece, and the command to type next.
  */
 public final class AuditionText {
   static final String CARE =

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 
-/** Whether an audition shows what is asked for, and how, in words that a pupil understands. */
+/** Whether an audition shows what is required, and how, in words that a pupil understands. */
 final class AuditionVerdict {
   private final PlannedSheet sheet;
 

@@ -71,7 +71,7 @@ public final class NewFiles implements AutoCloseable {
    * @param text the text to write, usually that of the score with marks
    */
   public void score(ScoreFile file, String text, Path target) {
-    // A file that appears meanwhile, of another program or of this command, is not replaced.
+    // A file that another program, or this command, has created since is not replaced.
     boolean there = Files.exists(target);
     StagedScore score =
         file.stage(OwnFiles.marked(text), target, path -> there && OwnFiles.isUnchangedScore(path));

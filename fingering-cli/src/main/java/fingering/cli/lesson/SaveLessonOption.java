@@ -52,7 +52,7 @@ public final class SaveLessonOption {
 
   private final Clock clock = Clock.system(ZoneId.systemDefault());
 
-  /** Whether a lesson is to be saved. */
+  /** Whether to save a lesson. */
   public boolean given() {
     return file.isPresent();
   }

@@ -158,7 +158,7 @@ public final class PracticeWords {
             : "");
   }
 
-  /** The journal knows better than a calculation where the hand is not at ease. */
+  /** The journal is a better guide than a calculation to what is not yet easy. */
   private String unlimited() {
     String comfortable = "comfortable " + TempoText.wellAbove(whole().request().goal()) + ".";
     return practice.limits().isEmpty()

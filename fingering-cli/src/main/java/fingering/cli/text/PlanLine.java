@@ -12,7 +12,7 @@ import fingering.verdict.PlanFigures;
 public final class PlanLine {
   private PlanLine() {}
 
-  /** Where the hand is, what the plan asks of hand and bow, and its comfortable tempo. */
+  /** Where the hand is, the figures of the plan, and its comfortable tempo. */
   public static String of(Plan plan, PlayerSpeed level) {
     ComfortableTempo tempo = ComfortableTempo.of(plan, level);
     String comfortable =

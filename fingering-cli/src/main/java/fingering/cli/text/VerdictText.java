@@ -55,7 +55,11 @@ public final class VerdictText {
     return switch (verdict.reason()) {
       case ONLY -> capital(where) + ": " + figures(PlanFigures.of(plan)) + ".";
       case ALIKE ->
-          "All plans have the same fingering: " + where + ", " + figures(PlanFigures.of(plan)) + ".";
+          "All plans have the same fingering: "
+              + where
+              + ", "
+              + figures(PlanFigures.of(plan))
+              + ".";
       default ->
           plan.name().equals(FIRST)
               ? "Stay in " + FIRST + (Whereabouts.low(plan) ? "." : ": " + where + ".")

@@ -19,7 +19,7 @@ import java.util.Optional;
  *
  * @param request the scale and how to play it
  * @param from where it begins, as typed; empty for the lowest place
- * @param way what is asked of the fingering: {@code allow=3}; empty for the easiest
+ * @param way the demand on the fingering: {@code allow=3}; empty for the easiest
  */
 public record AskedScale(ScaleRequest request, String from, String way) {
   private static final String FROM = "from";
@@ -83,7 +83,7 @@ public record AskedScale(ScaleRequest request, String from, String way) {
     return new SheetContent.Piece(true, keys.build());
   }
 
-  /** What is asked of the fingering, by its key in a brief; empty for the easiest. */
+  /** The demand on the fingering, by its key in a brief; empty for the easiest. */
   public ImmutableListMultimap<String, String> demands() {
     int equals = way.indexOf('=');
     return equals < 0

@@ -14,10 +14,11 @@ public record ScaleResult(ImmutableList<Way> ways, String care) {
   /**
    * A fingering of the scale.
    *
-   * @param demand what is asked for, as in a brief: {@code allow=3}; empty for the easiest
+   * @param demand the demand on the fingering, as in a brief: {@code allow=3}; empty for the
+   *     easiest
    * @param position the position in which it stays or begins: 3rd; empty for the easiest
    * @param throughout whether all of it is in that position
-   * @param line where the hand is, and what it asks of hand and bow
+   * @param line where the hand is, with the shifts, string crossings and fourth fingers
    * @param remarks what to know about it; a sentence each
    * @param planned the notes and the plan
    */

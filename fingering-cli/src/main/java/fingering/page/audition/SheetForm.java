@@ -64,18 +64,18 @@ public record SheetForm(SheetContent sheet) {
   }
 
   /** The sheet with what is typed and ticked in the upper part of the form. */
-  public SheetContent told(Map<String, String> fields) {
-    SheetContent told =
+  public SheetContent withSettings(Map<String, String> fields) {
+    SheetContent next =
         sheet
             .with(TITLE, given(fields, TITLE))
             .with(INSTRUMENT, given(fields, INSTRUMENT))
             .with(STUDENT, given(fields, STUDENT))
             .with(COUNTED, given(fields, COUNTED))
             .with(SHOWN_IN, given(fields, SHOWN_IN));
-    if (told.value(TITLE).isEmpty()) {
+    if (next.value(TITLE).isEmpty()) {
       throw new FingeringException(text("panel.no-title"));
     }
-    return told.with(POSITIONS, positions(fields));
+    return next.with(POSITIONS, positions(fields));
   }
 
   private ImmutableList<String> positions(Map<String, String> fields) {

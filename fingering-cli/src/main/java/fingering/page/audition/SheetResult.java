@@ -10,7 +10,7 @@ import java.util.Optional;
  * An audition sheet with its plans.
  *
  * @param content what the page of the command shows
- * @param asked what is asked for, and where it is shown
+ * @param asked what is required, and where it is shown
  * @param planned the number of each piece of the content in the sheet, from 1
  * @param problems the pieces that cannot be planned
  */
@@ -21,14 +21,14 @@ public record SheetResult(
     ImmutableList<Problem> problems) {
 
   /**
-   * Something that is asked for.
+   * A required skill.
    *
    * @param what a skill with its amount: 3rd position in 8 stopped notes
    * @param met whether the plans show it
    * @param easiest whether the easiest fingerings show it too
    * @param shown the pieces that show it
-   * @param offers the pieces that can show it by themselves, the easiest first; empty if the
-   *     easiest fingerings show it
+   * @param offers the pieces that can show it alone, the easiest first; empty if the easiest
+   *     fingerings show it
    * @param advice a scale that would show it; empty if it is shown, or none is known
    */
   public record Asked(
@@ -56,12 +56,12 @@ public record SheetResult(
   public record Shown(int number, String name, String amount, String measures) {}
 
   /**
-   * A piece that can show a skill by itself.
+   * A piece that can show a skill alone.
    *
    * @param number its number in the sheet
    * @param name its name
    * @param measures in which measures
-   * @param more what it then asks of hand and bow more than its easiest fingering
+   * @param more how much harder it then is than its easiest fingering
    */
   public record Offer(int number, String name, String measures, PlanFigures more) {}
 

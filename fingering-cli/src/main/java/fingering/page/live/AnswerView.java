@@ -16,7 +16,7 @@ import com.google.common.collect.ImmutableList;
  * @param plans the plans to switch between
  * @param shown the plan that is shown, in one line; empty if it is the one of the verdict
  * @param remarks what to know about that plan; a sentence each
- * @param demands what is asked of it
+ * @param demands the demands on it
  * @param below which plan stands below the staff; empty if none does
  * @param signs what the signs in the music mean
  * @param care the warning about strain

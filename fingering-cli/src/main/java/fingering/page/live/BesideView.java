@@ -40,7 +40,7 @@ public record BesideView(
    *
    * @param name the name of the student
    * @param verdict which plan to take
-   * @param figures what it asks of the hand, and its comfortable tempo
+   * @param figures its shifts, string crossings and fourth fingers, and its comfortable tempo
    * @param fresh what is new to the student; empty if nothing is known about that
    */
   public record Row(String name, String verdict, String figures, String fresh) {}

@@ -3,7 +3,7 @@ package fingering.page.live;
 import com.google.common.collect.ImmutableList;
 
 /**
- * What is asked of the chosen plan.
+ * The demands on the chosen plan.
  *
  * @param address the address of the lesson on the server
  * @param demands the demands

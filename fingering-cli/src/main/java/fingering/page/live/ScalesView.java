@@ -44,7 +44,7 @@ public record ScalesView(
    *
    * @param value what is sent
    * @param name where it is played
-   * @param about what it asks of hand and bow
+   * @param about its shifts, string crossings and fourth fingers
    * @param chosen whether it is shown
    */
   public record Way(String value, String name, String about, boolean chosen) {}

@@ -10,7 +10,7 @@ import fingering.page.view.AuditionPiece;
  * @param title its title
  * @param student for whom it is planned, and on what
  * @param answer the verdict, a sentence each
- * @param asked what is asked for
+ * @param asked what is required
  * @param pieces the pieces with their music
  * @param problems why the other pieces cannot be planned
  * @param care the warnings about tempo and strain

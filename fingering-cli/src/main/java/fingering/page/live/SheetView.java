@@ -49,7 +49,7 @@ public record SheetView(
    *
    * @param index its index, from 0
    * @param name what it is
-   * @param about how it is to be played; may be empty
+   * @param about how to play it; may be empty
    * @param link where it is opened; empty if nowhere
    */
   public record Piece(int index, String name, String about, String link) {}

@@ -3,7 +3,7 @@ package fingering.page.view;
 import com.google.common.collect.ImmutableList;
 
 /**
- * What plans ask of the hand and the bow, side by side.
+ * The figures of plans, side by side: shifts, string crossings, fourth fingers and the like.
  *
  * @param plans the names of the plans; empty if there is only one
  * @param rows a row for each thing counted

@@ -143,7 +143,7 @@ public final class SheetsFolder {
    * Saves a sheet.
    *
    * @param before the sheet as it was read
-   * @throws FingeringException if it has changed meanwhile, or cannot be written; the message is
+   * @throws FingeringException if it has changed since then, or cannot be written; the message is
    *     one sentence
    */
   public UserFileStore.Saved save(StoredSheet before, SheetContent content, LocalDate today) {

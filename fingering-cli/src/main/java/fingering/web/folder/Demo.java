@@ -75,7 +75,7 @@ public final class Demo {
     Path part = ScoreFile.temporarySibling(target);
     try {
       Files.write(part, content, StandardOpenOption.CREATE_NEW);
-      // Fails if another program has made the file meanwhile.
+      // Fails if another program has created the file in the meantime.
       Files.move(part, target);
     } finally {
       Files.deleteIfExists(part);

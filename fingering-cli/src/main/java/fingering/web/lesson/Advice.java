@@ -32,7 +32,7 @@ public interface Advice {
    */
   Plan plan(LessonPlan wanted, Cancellation cancellation);
 
-  /** A plan in one line: where the hand is, what it asks of hand and bow, and its tempo. */
+  /** A plan in one line: where the hand is, its shifts and the like, and its tempo. */
   String line(Plan plan);
 
   /** What to know about a plan, such as what is new to the student; a sentence each. */

@@ -30,7 +30,7 @@ public final class DemandChips {
   private DemandChips() {}
 
   /**
-   * What is asked of a plan, without fixed notes if there are many.
+   * The demands on a plan, without fixed notes if there are many.
    *
    * @param address the address of the lesson
    * @param priced whether to compute what each demand costs, which takes a plan for each

@@ -1,6 +1,6 @@
 /**
- * How a second start of the program finds the server that is already running, and what it asks of
- * it. No method takes or returns null.
+ * How a second start of the program finds the server that is already running, and has it open
+ * another page. No method takes or returns null.
  */
 @NullMarked
 package fingering.web.running;

@@ -29,7 +29,7 @@ public record TuneMeasure(
     Optional<BarLine> bar,
     Optional<String> endsEnding) {
 
-  /** Whether it is as long as its meter requires, as far as this can be told. */
+  /** Whether it is as long as its meter requires, as far as this is known. */
   public boolean fits() {
     return place.what().isEmpty();
   }

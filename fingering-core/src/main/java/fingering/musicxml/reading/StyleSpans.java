@@ -11,7 +11,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * The playing style that words ask for, from one time to the next. A new tempo ends it: after
- * <i>dolce</i> in the Adagio, the Allegro starts afresh.
+ * <i>dolce</i> in the Adagio, the Allegro starts without it.
  */
 final class StyleSpans {
 

@@ -82,7 +82,7 @@ public record PartTimeline(
   public record PizzicatoChange(BigFraction start, boolean plucked) {}
 
   /**
-   * Words that change how notes are to be played.
+   * Words that change how notes are played.
    *
    * @param start quarter notes from the start of the part
    * @param style the style from there on

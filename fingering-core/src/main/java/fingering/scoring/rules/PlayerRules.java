@@ -94,7 +94,7 @@ final class PlayerRules {
     return pairs;
   }
 
-  /** Whether the same hand plays both grips without starting afresh after a rest. */
+  /** Whether the same hand plays both grips without starting anew after a rest. */
   static boolean sameHand(Transition transition, Grip before, Grip now) {
     return !before.divided() && !now.divided() && !transition.acrossRest();
   }

@@ -17,9 +17,9 @@ import java.util.Optional;
  *     line
  * @param comparison the plans, one or several
  * @param main the plan to take, whose fingers stand above the staff
- * @param rival the plan that it is weighed against, whose fingers stand below the staff where it
+ * @param rival the plan that it is compared with, whose fingers stand below the staff where it
  *     differs; empty if there is none
- * @param decisive the measures in which the plan to take differs from the one it is weighed against
+ * @param decisive the measures in which the plan to take differs from the rival
  * @param printed what is printed in the part
  * @param remarks remarks on the plans, a sentence each; may be empty
  * @param notes further remarks by heading, for example what is new to a player

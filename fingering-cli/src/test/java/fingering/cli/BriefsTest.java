@@ -36,7 +36,7 @@ final class BriefsTest {
     assertThat(plan.out())
         .contains("Demands on 'as demanded'")
         .containsPattern("show 2nd position in 4 stopped notes: m\\. \\d+")
-        .contains("It costs nothing", "Without it: 1 shift fewer");
+        .contains("It costs nothing", "Without it: 1 fewer shift");
   }
 
   @Test

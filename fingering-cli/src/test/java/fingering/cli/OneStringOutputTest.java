@@ -71,7 +71,7 @@ final class OneStringOutputTest {
     Session.of("plan", DEMO, "--choose", "second", "--format", "json", "--output", second)
         .succeeded();
     Session kept = Session.of("plan", DEMO, "--keep-plan", second + "@0-4").succeeded();
-    String price = "Without it: 1 shift fewer";
+    String price = "Without it: 1 fewer shift";
     assertThat(String.join(" ", page()))
         .containsSubsequence("Demands on", "- play 13 notes as in second.json, m. 0–4. " + price);
     assertThat(kept.out().replaceAll("\\s+", " ")).contains("play 13 notes as in", price);

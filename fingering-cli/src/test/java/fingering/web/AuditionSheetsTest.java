@@ -74,7 +74,7 @@ class AuditionSheetsTest {
   @Test
   void emptyListSaysWhatToDoAndSoDoesAnEmptySheet() throws Exception {
     assertThat(visitor.get("/").body()).contains("href=\"/audition\"", "href=\"/scales\"");
-    assertThat(visitor.get("/audition").body()).contains("no audition sheets in", "make the first");
+    assertThat(visitor.get("/audition").body()).contains("no audition sheets in", "add the first");
 
     HttpResponse<String> made = visitor.post("/audition", "name=By+the+lake&instrument=viola");
 

@@ -83,7 +83,7 @@ class StudentsTest {
   void emptyListSaysWhatToDo() throws Exception {
     assertThat(visitor.get("/").body()).contains("href=\"/students\"");
     assertThat(visitor.get("/students").body())
-        .contains("There are no students", "make the first one", "href=\"/students/new\"");
+        .contains("There are no students", "add the first one", "href=\"/students/new\"");
   }
 
   @Test

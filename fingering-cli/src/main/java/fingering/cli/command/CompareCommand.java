@@ -44,8 +44,9 @@ import picocli.CommandLine.Option;
         "Compares a plan in first position with one that stays in a higher position: what each costs, and up to which tempo it is comfortable.",
     footer = {
       "",
-      "The higher plan stays in 3rd position (cello: 4th), even if that costs more: it leaves only for",
-      "notes out of reach there. 'partly 3rd' is the cheapest plan with a stay there, if it differs.",
+      "The higher plan stays in 3rd position (cello: 4th), even if that costs more,",
+      "and leaves it only for notes out of reach there. 'partly 3rd' is the cheapest",
+      "plan with a stay there, if it differs.",
       "",
       "Examples:",
       "  fingering compare docs/demo/demo.musicxml",

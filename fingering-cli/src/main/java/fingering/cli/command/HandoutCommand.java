@@ -61,7 +61,7 @@ final class HandoutCommand extends BaseCommand {
   @Option(
       names = "--keep-open",
       description =
-          "Also print the fingers of the plan that the chosen one is weighed against, below the"
+          "Also print the fingers of the plan that the chosen one is compared with, below the"
               + " staff where it differs.")
   boolean keepOpen;
 

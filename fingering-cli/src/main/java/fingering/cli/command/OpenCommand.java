@@ -24,8 +24,9 @@ import picocli.CommandLine.Parameters;
         "Opens a page in the browser: drop a score on it, choose part and measures, and see the verdict and the music. Nothing leaves this computer.",
     footer = {
       "",
-      "The page works as long as the command runs; end it with Ctrl+C. It ends by itself",
-      "half an hour after the last page was closed. If it runs already, it opens another page.",
+      "The page works as long as the command runs; end it with Ctrl+C. The command",
+      "also ends half an hour after the last page was closed. If it is running already,",
+      "a second one opens another page.",
       "",
       "Examples:",
       "  fingering open",

@@ -105,7 +105,7 @@ final class ScaleCommand extends BaseCommand {
   @Option(
       names = "--even",
       description =
-          "Make all notes equally long. By default, a scale of seven notes holds its tonics.")
+          "Give all notes the same length. By default, a scale of seven notes holds its tonics.")
   boolean even;
 
   @Option(

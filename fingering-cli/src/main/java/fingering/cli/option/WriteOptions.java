@@ -27,7 +27,7 @@ public final class WriteOptions {
       names = "--only",
       paramLabel = "EXTENT",
       description =
-          "With --write: the whole score (the default), only the part, or only the excerpt, the measures of --measures.")
+          "With --write: score (all of it, the default), part, or excerpt (the measures of --measures).")
   Optional<Extent> only = Optional.empty();
 
   @Option(

@@ -73,7 +73,7 @@ public final class DemandsText {
     if (saved != 0) {
       int size = Math.abs(saved);
       changes.add(
-          "%d %s%s %s".formatted(size, what, size == 1 ? "" : "s", saved > 0 ? "fewer" : "more"));
+          "%d %s %s%s".formatted(size, saved > 0 ? "fewer" : "more", what, size == 1 ? "" : "s"));
     }
   }
 

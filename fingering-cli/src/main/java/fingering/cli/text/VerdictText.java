@@ -218,7 +218,7 @@ public final class VerdictText {
   }
 
   private static String more(List<String> counts) {
-    return joined(counts) + " more";
+    return joined(counts.stream().map(count -> count.replaceFirst(" ", " more ")).toList());
   }
 
   private static String joined(List<String> counts) {

@@ -20,7 +20,7 @@ import java.util.Optional;
  * The fingers of plans at the notes.
  *
  * @param above the plan above the staff; empty for music without fingers
- * @param below the plan that it is weighed against, only where it differs
+ * @param below the plan that it is compared with, only where it differs
  */
 public record Lanes(ImmutableList<Lane> above, ImmutableList<Lane> below) {
   /** Music without fingers. */

@@ -12,7 +12,7 @@ final class Frames {
     this.gate = gate;
   }
 
-  /** The frame of a page that is about nothing in particular. */
+  /** The frame of a page titled with the name of the program. */
   LiveFrame usual() {
     return titled(text("live.title"));
   }

@@ -250,7 +250,7 @@ final class LessonHandler implements Handler {
                 NoteWays.of(ways(planned, chosen, m, locked), now))));
   }
 
-  /** The ways to play a note if nothing were asked of this note alone. */
+  /** The ways to play a note, without demands on this note alone. */
   private static ImmutableList<Alternative> ways(
       Planned planned, Optional<LessonPlan> chosen, int m, boolean locked) {
     return planned

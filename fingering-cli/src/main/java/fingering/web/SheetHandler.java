@@ -82,7 +82,7 @@ final class SheetHandler implements Handler {
     return lessons.opened(address.group(1), folder::file).map(open -> save(open.id(), form));
   }
 
-  /** The handout of the plan that is shown, with leave for its own style and no other. */
+  /** The handout of the plan that is shown, allowed to use its own style and no other. */
   private Reply sheet(OpenLesson opened, String wanted) {
     Paper paper = wanted.equals(Paper.LETTER.style()) ? Paper.LETTER : Paper.A4;
     OpenLesson open = lessons.planned(opened.id()).open();

@@ -5,6 +5,7 @@ import com.google.common.collect.ImmutableMap;
 import fingering.music.Measure;
 import fingering.music.Moment;
 import fingering.music.Passage;
+import fingering.music.SlurChanges;
 import fingering.music.print.PrintedPart;
 import fingering.musicxml.SelectionException;
 import fingering.musicxml.UnreadableScoreException;
@@ -227,12 +228,13 @@ public final class Score {
                   measures.get(range.last()).number(),
                   request.voice().map(voice -> ", voice " + voice).orElse("")));
     }
+    SlurEdits.Changed slurs = slurs(info, request, built, timeline.slots(), inVoice);
     ImmutableList<Moment> moments =
         MomentBuilder.build(
             timeline,
             clock,
             new StyleSpans(timeline.styles(), ScoreTempi.wordStarts(timelines, measures)),
-            SlurSpans.joined(timeline.slots(), inVoice),
+            SlurSpans.joined(slurs.spans()),
             starting);
     ImmutableList.Builder<String> found = ImmutableList.builder();
     found.addAll(remarks);
@@ -268,7 +270,28 @@ public final class Score {
         moments,
         found.build(),
         strings.printed(),
-        request.words() ? PositionReading.of(timeline, instrument, moments) : ImmutableList.of());
+        request.words() ? PositionReading.of(timeline, instrument, moments) : ImmutableList.of(),
+        ImmutableList.of(),
+        slurs.slurs());
+  }
+
+  private SlurEdits.Changed slurs(
+      PartInfo info,
+      PassageRequest request,
+      UnaryOperator<Instrument> built,
+      ImmutableList<Slot> slots,
+      Predicate<WrittenNote> inVoice) {
+    ImmutableList<SlurSpans.Span> printed = SlurSpans.of(slots, inVoice);
+    if (request.slurs().isEmpty()) {
+      return SlurEdits.Changed.none(printed);
+    }
+    PassageRequest plain = request.withSlurs(SlurChanges.NONE);
+    return SlurEdits.of(
+        request.slurs(),
+        slots,
+        inVoice,
+        ImmutableList.of(passage(info, plain, built), passage(info, plain.wholePart(), built)),
+        printed);
   }
 
   /**
@@ -288,6 +311,7 @@ public final class Score {
             timelines.get(part).print(),
             timelines.get(part).measures(),
             timelines.stream().map(PartTimeline::print).toList())
+        .withSlurs(passage.slurs())
         .only(read.get(0).index(), read.get(read.size() - 1).index(), voice);
   }
 

@@ -153,8 +153,7 @@ final class LessonHandler implements Handler {
           Optional.of(edit(form, edit -> edit.dropping(field(form, "key"), field(form, "value"))));
       case "clear" ->
           Optional.of(edit(form, edit -> edit.freeing(number(form, "from"), number(form, "to"))));
-      case "slur" ->
-          Optional.of(slurs(edit -> edit.slurring(moment(form), number(form, "to"))));
+      case "slur" -> Optional.of(slurs(edit -> edit.slurring(moment(form), number(form, "to"))));
       case "separate" -> Optional.of(slurs(edit -> edit.separating(moment(form))));
       case "printed" -> Optional.of(slurs(edit -> edit.asPrinted(field(form, "place"))));
       case "undo" -> Optional.of((now, planned) -> OpenLessons.undone(now));

@@ -68,10 +68,7 @@ public final class LessonFile {
           instrument,
           fields.text("measures"),
           fields.value("tempo", Tempo::parse),
-          fields
-              .pairs("slurs", SlurChanges.Change::parse)
-              .map(SlurChanges::new)
-              .orElse(SlurChanges.NONE),
+          slurs(fields),
           fields.text("student"),
           fields.parts("plans", PLAN).map(LessonFile::plans).orElse(ImmutableList.of()),
           fields.part("hearing", HEARING).map(LessonFile::hearing),
@@ -97,6 +94,19 @@ public final class LessonFile {
    */
   public static FileUpdate update(String before, Lesson lesson) {
     return FileUpdate.of(before, lesson, text -> parse("the lesson", text), LessonText::keys);
+  }
+
+  private static SlurChanges slurs(UserFields fields) {
+    try {
+      return fields
+          .pairs("slurs", SlurChanges.Change::parse)
+          .map(SlurChanges::new)
+          .orElse(SlurChanges.NONE);
+    } catch (UserFileException e) {
+      throw e;
+    } catch (FingeringException e) {
+      throw fields.place("slurs").refusal(String.valueOf(e.getMessage()));
+    }
   }
 
   private static ImmutableList<LessonPlan> plans(ImmutableList<UserFields> all) {

@@ -10,8 +10,7 @@ import com.google.common.collect.ImmutableList;
  */
 public record ChangedSlurs(ImmutableList<Slur> removed, ImmutableList<Slur> added) {
   /** Nothing is changed. */
-  public static final ChangedSlurs NONE =
-      new ChangedSlurs(ImmutableList.of(), ImmutableList.of());
+  public static final ChangedSlurs NONE = new ChangedSlurs(ImmutableList.of(), ImmutableList.of());
 
   /**
    * A slur.

@@ -49,9 +49,7 @@ public record SlurChanges(ImmutableList<Change> changes) {
     public static Change parse(String from, String to) {
       return new Change(
           MeasureBeat.parse(from),
-          to.strip().equalsIgnoreCase(OFF)
-              ? Optional.empty()
-              : Optional.of(MeasureBeat.parse(to)));
+          to.strip().equalsIgnoreCase(OFF) ? Optional.empty() : Optional.of(MeasureBeat.parse(to)));
     }
 
     /** The measure and beat of the last note, or {@code none}. */

@@ -51,9 +51,20 @@ public record CheckRequest(
     }
   }
 
+  /** Creates a request for the slurs as printed. */
+  public CheckRequest(
+      ImmutableList<String> parts,
+      Optional<Instrument> instrument,
+      Optional<Tempo> tempo,
+      Optional<Forces> forces,
+      UnaryOperator<Instrument> setup) {
+    this(parts, instrument, tempo, forces, setup, SlurChanges.NONE);
+  }
+
   /** Returns the request for these parts only, each for the instrument recognised from it. */
   public CheckRequest withParts(Iterable<String> newParts) {
-    return new CheckRequest(ImmutableList.copyOf(newParts), Optional.empty(), tempo, forces, setup, slurs);
+    return new CheckRequest(
+        ImmutableList.copyOf(newParts), Optional.empty(), tempo, forces, setup, slurs);
   }
 
   /**

@@ -225,8 +225,7 @@ public final class UserFields {
    *
    * @param reading makes something of a key and its value
    */
-  public <T> Optional<ImmutableList<T>> pairs(
-      String key, BiFunction<String, String, T> reading) {
+  public <T> Optional<ImmutableList<T>> pairs(String key, BiFunction<String, String, T> reading) {
     return entry(key).map(entry -> pairs(key, entry.value(), reading));
   }
 

@@ -66,10 +66,14 @@ public final class ScoreOptions extends PartOptions {
     return measures.isPresent();
   }
 
-  /** Takes the passage of a lesson, where nothing else is typed. */
-  public void from(StoredLesson stored) {
+  /**
+   * Takes the passage of a lesson, where nothing else is typed.
+   *
+   * @param score the score to read; the bowings of the lesson are for its own score only
+   */
+  public void from(StoredLesson stored, ScoreArgument score) {
     Lesson lesson = stored.lesson();
-    slurs = lesson.slurs();
+    slurs = score.isOf(stored) ? lesson.slurs() : SlurChanges.NONE;
     slurred = lesson.part();
     part = part.or(lesson::part);
     voice = voice.or(lesson::voice);

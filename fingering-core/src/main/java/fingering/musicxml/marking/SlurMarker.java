@@ -56,8 +56,7 @@ final class SlurMarker {
   private XmlElement readPart(XmlCursor cursor, int part) {
     int[] measure = {0};
     return cursor.element(
-        name ->
-            name.equals("measure") ? readMeasure(cursor, part, measure[0]++) : cursor.skip());
+        name -> name.equals("measure") ? readMeasure(cursor, part, measure[0]++) : cursor.skip());
   }
 
   private XmlElement readMeasure(XmlCursor cursor, int part, int measure) {

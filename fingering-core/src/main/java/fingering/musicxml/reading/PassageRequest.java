@@ -40,12 +40,24 @@ public record PassageRequest(
       Optional<String> measures,
       Optional<Tempo> tempo,
       Optional<String> voice) {
-    this(part, instrument, measures, tempo, voice, true, SlurChanges.NONE);
+    this(part, instrument, measures, tempo, voice, true);
+  }
+
+  /** Creates a request for the slurs as printed. */
+  public PassageRequest(
+      Optional<String> part,
+      Optional<Instrument> instrument,
+      Optional<String> measures,
+      Optional<Tempo> tempo,
+      Optional<String> voice,
+      boolean words) {
+    this(part, instrument, measures, tempo, voice, words, SlurChanges.NONE);
   }
 
   /** Returns the same request for the part with this number, id or name. */
   public PassageRequest withPart(String wanted) {
-    return new PassageRequest(Optional.of(wanted), instrument, measures, tempo, voice, words, slurs);
+    return new PassageRequest(
+        Optional.of(wanted), instrument, measures, tempo, voice, words, slurs);
   }
 
   /** Returns the same request for another instrument. */

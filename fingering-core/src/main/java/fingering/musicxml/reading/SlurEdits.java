@@ -233,8 +233,7 @@ final class SlurEdits {
 
   /** Whether a slur only joins grace notes to their main note. */
   private boolean ornament(Span span) {
-    return slots.get(span.start()).grace()
-        && isAt(slots.get(span.start()), slots.get(span.stop()));
+    return slots.get(span.start()).grace() && isAt(slots.get(span.start()), slots.get(span.stop()));
   }
 
   private void refuseRest(Change change, int first, int last) {

@@ -85,8 +85,7 @@ final class SlurSpans {
       for (WrittenNote note : notes) {
         for (int number : note.lines().slurStarts()) {
           End lost =
-              open.put(
-                  new SlurKey(note.voice(), number), new End(i, note.address(), number, true));
+              open.put(new SlurKey(note.voice(), number), new End(i, note.address(), number, true));
           if (lost != null) {
             unpaired.add(lost);
           }
@@ -115,8 +114,7 @@ final class SlurSpans {
   private void span(End start, End stop) {
     if (start.slot() < stop.slot()) {
       spans.add(
-          new Span(
-              start.slot(), stop.slot(), new Slur(start.note(), stop.note(), stop.number())));
+          new Span(start.slot(), stop.slot(), new Slur(start.note(), stop.note(), stop.number())));
     }
   }
 }

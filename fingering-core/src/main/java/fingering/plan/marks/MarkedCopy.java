@@ -38,9 +38,8 @@ public record MarkedCopy(Extent extent, boolean sparing, StringSigns strings) {
    * @throws UnreadableScoreException if the text is not a well-formed partwise score
    */
   public String of(String score, Plan plan) {
-    String marked = 
-        ScoreMarker.mark(
-            score, PlanMarks.of(plan, sparing, strings), plan.passage().slurs());
+    String marked =
+        ScoreMarker.mark(score, PlanMarks.of(plan, sparing, strings), plan.passage().slurs());
     Passage passage = plan.passage();
     int part = passage.notes().get(0).address().part();
     ImmutableList<Measure> measures = passage.measures();

@@ -286,12 +286,12 @@ public final class Score {
       return SlurEdits.Changed.none(printed);
     }
     PassageRequest plain = request.withSlurs(SlurChanges.NONE);
-    return SlurEdits.of(
-        request.slurs(),
-        slots,
-        inVoice,
-        ImmutableList.of(passage(info, plain, built), passage(info, plain.wholePart(), built)),
-        printed);
+    ImmutableList.Builder<Passage> music = ImmutableList.builder();
+    music.add(passage(info, plain, built));
+    if (request.measures().isPresent()) {
+      music.add(passage(info, plain.wholePart(), built));
+    }
+    return SlurEdits.of(request.slurs(), slots, inVoice, music.build(), printed);
   }
 
   /**

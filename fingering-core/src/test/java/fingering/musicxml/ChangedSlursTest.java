@@ -57,8 +57,8 @@ class ChangedSlursTest {
   private static SlurChanges changes(String... pairs) {
     ImmutableList.Builder<Change> changes = ImmutableList.builder();
     for (String pair : pairs) {
-      String[] ends = pair.split("-");
-      changes.add(Change.parse(ends[0], ends[1]));
+      int end = pair.indexOf('-');
+      changes.add(Change.parse(pair.substring(0, end), pair.substring(end + 1)));
     }
     return new SlurChanges(changes.build());
   }
@@ -135,7 +135,7 @@ class ChangedSlursTest {
       })
   void slurThatCannotBePlayedIsRefused(String slurs, String message) {
     assertThatExceptionOfType(FingeringException.class)
-        .isThrownBy(() -> changed(STUDY, changes(slurs.split(" "))))
+        .isThrownBy(() -> changed(STUDY, changes(slurs.split(" ", -1))))
         .withMessageStartingWith(message);
   }
 

@@ -5,7 +5,6 @@ import com.google.common.collect.ImmutableMap;
 import fingering.music.Measure;
 import fingering.music.Moment;
 import fingering.music.Passage;
-import fingering.music.SlurChanges;
 import fingering.music.print.PrintedPart;
 import fingering.musicxml.SelectionException;
 import fingering.musicxml.UnreadableScoreException;
@@ -228,7 +227,8 @@ public final class Score {
                   measures.get(range.last()).number(),
                   request.voice().map(voice -> ", voice " + voice).orElse("")));
     }
-    SlurEdits.Changed slurs = slurs(info, request, built, timeline.slots(), inVoice);
+    SlurEdits.Changed slurs =
+        SlurEdits.of(request, timeline.slots(), inVoice, plain -> passage(info, plain, built));
     ImmutableList<Moment> moments =
         MomentBuilder.build(
             timeline,
@@ -273,25 +273,6 @@ public final class Score {
         request.words() ? PositionReading.of(timeline, instrument, moments) : ImmutableList.of(),
         ImmutableList.of(),
         slurs.slurs());
-  }
-
-  private SlurEdits.Changed slurs(
-      PartInfo info,
-      PassageRequest request,
-      UnaryOperator<Instrument> built,
-      ImmutableList<Slot> slots,
-      Predicate<WrittenNote> inVoice) {
-    ImmutableList<SlurSpans.Span> printed = SlurSpans.of(slots, inVoice);
-    if (request.slurs().isEmpty()) {
-      return SlurEdits.Changed.none(printed);
-    }
-    PassageRequest plain = request.withSlurs(SlurChanges.NONE);
-    ImmutableList.Builder<Passage> music = ImmutableList.builder();
-    music.add(passage(info, plain, built));
-    if (request.measures().isPresent()) {
-      music.add(passage(info, plain.wholePart(), built));
-    }
-    return SlurEdits.of(request.slurs(), slots, inVoice, music.build(), printed);
   }
 
   /**

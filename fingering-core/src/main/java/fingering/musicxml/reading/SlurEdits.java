@@ -80,31 +80,36 @@ final class SlurEdits {
   }
 
   /** The slurs of a part after the changes, and what has changed. */
-  record Changed(ImmutableList<Span> spans, ChangedSlurs slurs) {
-    static Changed none(ImmutableList<Span> printed) {
-      return new Changed(printed, ChangedSlurs.NONE);
-    }
-  }
+  record Changed(ImmutableList<Span> spans, ChangedSlurs slurs) {}
 
   /**
-   * Changes slurs.
+   * Changes slurs. Places are looked for in the measures that are asked for, then in the whole
+   * part, since a measure of another movement may have the same number.
    *
+   * @param request the slurs to change, and the measures
    * @param slots the notes of the part
    * @param inVoice the notes whose slurs are changed
-   * @param music the measures in which places are looked for: those that are asked for, then the
-   *     whole part, since places may have the number of a measure in another movement
-   * @param printed the slurs of these notes
+   * @param reading reads the music with its printed slurs
    * @throws FingeringException if no note begins at a place, or a new slur cannot be played; the
    *     message is one sentence
    */
   static Changed of(
-      SlurChanges changes,
+      PassageRequest request,
       ImmutableList<Slot> slots,
       Predicate<WrittenNote> inVoice,
-      ImmutableList<Passage> music,
-      ImmutableList<Span> printed) {
-    SlurEdits edits = new SlurEdits(slots, inVoice, music, printed);
-    changes.changes().forEach(edits::apply);
+      Function<PassageRequest, Passage> reading) {
+    ImmutableList<Span> printed = SlurSpans.of(slots, inVoice);
+    if (request.slurs().isEmpty()) {
+      return new Changed(printed, ChangedSlurs.NONE);
+    }
+    PassageRequest plain = request.withSlurs(SlurChanges.NONE);
+    ImmutableList.Builder<Passage> music = ImmutableList.builder();
+    music.add(reading.apply(plain));
+    if (request.measures().isPresent()) {
+      music.add(reading.apply(plain.wholePart()));
+    }
+    SlurEdits edits = new SlurEdits(slots, inVoice, music.build(), printed);
+    request.slurs().changes().forEach(edits::apply);
     return edits.changed();
   }
 
@@ -184,7 +189,7 @@ final class SlurEdits {
           return measures.moments().get(place.indexIn(measures));
         }
       }
-      Passage whole = Iterables.getLast(music);
+      Passage whole = music.get(music.size() - 1);
       return whole.moments().get(place.indexIn(whole));
     } catch (FingeringException e) {
       throw new FingeringException("In 'slurs', at %s: %s".formatted(place, e.getMessage()), e);

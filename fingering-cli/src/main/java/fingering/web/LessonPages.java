@@ -35,6 +35,7 @@ import fingering.web.lesson.LessonEdit;
 import fingering.web.lesson.OpenLesson;
 import fingering.web.lesson.OpenLessons;
 import fingering.web.lesson.Planned;
+import fingering.web.lesson.SlurEdit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -212,6 +213,7 @@ final class LessonPages {
                             planned.advice().line(planned.plan())),
                     planned.advice().remarks(planned.plan()),
                     demands(open, planned),
+                    SlurEdit.chips(open.lesson().slurs()),
                     lanes.below().stream()
                         .map(lane -> text("plan.below", lane.name()))
                         .findFirst()

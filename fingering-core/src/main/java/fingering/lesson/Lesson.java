@@ -1,6 +1,7 @@
 package fingering.lesson;
 
 import com.google.common.collect.ImmutableList;
+import fingering.music.SlurChanges;
 import fingering.music.Tempo;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
@@ -20,6 +21,7 @@ import java.util.Set;
  * @param instrument the instrument; empty for that of the student or the part
  * @param measures the measures as printed, 27-76, or rehearsal marks; empty for all
  * @param tempo the opening tempo; empty for the printed one
+ * @param slurs the bowings that differ from the printed ones
  * @param student the name of the student, whose player file is found by {@link
  *     StoredLesson#studentFile}, or a player file; empty for an unknown student
  * @param plans the plans with different names, the chosen one first; empty if none is chosen
@@ -35,6 +37,7 @@ public record Lesson(
     Optional<Instrument> instrument,
     Optional<String> measures,
     Optional<Tempo> tempo,
+    SlurChanges slurs,
     Optional<String> student,
     ImmutableList<LessonPlan> plans,
     Optional<Hearing> hearing,
@@ -81,6 +84,7 @@ public record Lesson(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        SlurChanges.NONE,
         Optional.empty(),
         ImmutableList.of(),
         Optional.empty(),
@@ -103,6 +107,7 @@ public record Lesson(
         instrument,
         measures,
         tempo,
+        slurs,
         student,
         plans,
         hearing,
@@ -120,6 +125,7 @@ public record Lesson(
         instrument,
         measures,
         tempo,
+        slurs,
         student,
         plans,
         hearing,
@@ -137,6 +143,7 @@ public record Lesson(
         instrument,
         measures,
         tempo,
+        slurs,
         student,
         plans,
         hearing,
@@ -154,6 +161,7 @@ public record Lesson(
         newInstrument,
         measures,
         tempo,
+        slurs,
         student,
         plans,
         hearing,
@@ -171,6 +179,7 @@ public record Lesson(
         instrument,
         newMeasures,
         tempo,
+        slurs,
         student,
         plans,
         hearing,
@@ -188,6 +197,25 @@ public record Lesson(
         instrument,
         measures,
         newTempo,
+        slurs,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles);
+  }
+
+  /** A copy with other bowings. */
+  public Lesson withSlurs(SlurChanges newSlurs) {
+    return new Lesson(
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        newSlurs,
         student,
         plans,
         hearing,
@@ -205,6 +233,7 @@ public record Lesson(
         instrument,
         measures,
         tempo,
+        slurs,
         newStudent,
         plans,
         hearing,
@@ -222,6 +251,7 @@ public record Lesson(
         instrument,
         measures,
         tempo,
+        slurs,
         student,
         newPlans,
         hearing,
@@ -250,6 +280,7 @@ public record Lesson(
         instrument,
         measures,
         tempo,
+        slurs,
         student,
         plans,
         newHearing,
@@ -267,6 +298,7 @@ public record Lesson(
         instrument,
         measures,
         tempo,
+        slurs,
         student,
         plans,
         hearing,
@@ -284,6 +316,7 @@ public record Lesson(
         instrument,
         measures,
         tempo,
+        slurs,
         student,
         plans,
         hearing,

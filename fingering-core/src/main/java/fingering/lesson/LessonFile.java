@@ -5,6 +5,7 @@ import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableSet;
 import fingering.demand.DemandKeys;
 import fingering.demand.DemandParser;
+import fingering.music.SlurChanges;
 import fingering.music.Tempo;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
@@ -29,6 +30,7 @@ public final class LessonFile {
           "instrument: viola",
           "measures: 27-76",
           "tempo: half = 84",
+          "slurs: {29.1: 30.2, 33.1: none}",
           "student: imke",
           "plans: [{name: mine, stay: 3@31-38}]",
           "hearing: {date: 2026-12-12, tempo: quarter = 96}",
@@ -66,6 +68,7 @@ public final class LessonFile {
           instrument,
           fields.text("measures"),
           fields.value("tempo", Tempo::parse),
+          slurs(fields),
           fields.text("student"),
           fields.parts("plans", PLAN).map(LessonFile::plans).orElse(ImmutableList.of()),
           fields.part("hearing", HEARING).map(LessonFile::hearing),
@@ -91,6 +94,19 @@ public final class LessonFile {
    */
   public static FileUpdate update(String before, Lesson lesson) {
     return FileUpdate.of(before, lesson, text -> parse("the lesson", text), LessonText::keys);
+  }
+
+  private static SlurChanges slurs(UserFields fields) {
+    try {
+      return fields
+          .pairs("slurs", SlurChanges.Change::parse)
+          .map(SlurChanges::new)
+          .orElse(SlurChanges.NONE);
+    } catch (UserFileException e) {
+      throw e;
+    } catch (FingeringException e) {
+      throw fields.place("slurs").refusal(String.valueOf(e.getMessage()));
+    }
   }
 
   private static ImmutableList<LessonPlan> plans(ImmutableList<UserFields> all) {

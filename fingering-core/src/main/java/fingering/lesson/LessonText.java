@@ -3,6 +3,7 @@ package fingering.lesson;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.Multimaps;
+import fingering.music.SlurChanges;
 import fingering.music.Tempo;
 import fingering.tables.Instrument;
 import fingering.userfile.UserText;
@@ -30,6 +31,9 @@ final class LessonText {
     put(keys, "instrument", lesson.instrument().map(Instrument::id));
     put(keys, "measures", lesson.measures());
     put(keys, "tempo", lesson.tempo().map(LessonText::mark));
+    if (!lesson.slurs().isEmpty()) {
+      keys.put("slurs", slurs(lesson.slurs()));
+    }
     put(keys, "student", lesson.student());
     if (!lesson.plans().isEmpty()) {
       keys.put(
@@ -57,6 +61,14 @@ final class LessonText {
 
   private static String mark(Tempo tempo) {
     return tempo.toString().replace("=", " = ");
+  }
+
+  private static String slurs(SlurChanges slurs) {
+    return slurs.changes().stream()
+        .map(
+            change ->
+                UserText.value(change.from().toString()) + ": " + UserText.value(change.end()))
+        .collect(Collectors.joining(", ", "slurs: {", "}\n"));
   }
 
   private static String plan(LessonPlan plan) {

@@ -171,7 +171,7 @@ final class PracticeCommand extends BaseCommand {
   /** Takes from a lesson what is not typed. */
   private void take(StoredLesson lesson) {
     score.from(lesson);
-    reading.from(lesson);
+    reading.from(lesson, score);
     player.from(lesson);
     chosen.from(lesson, demands);
     ladder.from(lesson);

@@ -17,6 +17,7 @@ import com.google.common.collect.ImmutableList;
  * @param shown the plan that is shown, in one line; empty if it is the one of the verdict
  * @param remarks what to know about that plan; a sentence each
  * @param demands what is asked of it
+ * @param slurs the bowings that differ from the printed ones
  * @param below which plan stands below the staff; empty if none does
  * @param signs what the signs in the music mean
  * @param care the warning about strain
@@ -41,6 +42,7 @@ public record AnswerView(
     String shown,
     ImmutableList<String> remarks,
     DemandsView demands,
+    ImmutableList<SlurView.Chip> slurs,
     String below,
     String signs,
     String care,

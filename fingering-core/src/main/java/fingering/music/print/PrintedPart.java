@@ -1,8 +1,11 @@
 package fingering.music.print;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Iterables;
+import fingering.music.ChangedSlurs;
 import fingering.music.NoteAddress;
 import fingering.music.Place;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -205,6 +208,42 @@ public record PrintedPart(
   public PrintedPart withMeasures(ImmutableList<PrintedMeasure> others) {
     return new PrintedPart(
         others, slurs, tuplets, noteLines, wedges, textLines, octaveLines, endings);
+  }
+
+  /** The same staff with changed slurs. */
+  public PrintedPart withSlurs(ChangedSlurs changed) {
+    if (changed.isEmpty()) {
+      return this;
+    }
+    return new PrintedPart(
+        measures,
+        ImmutableList.sortedCopyOf(
+            Comparator.comparing(Slur::to),
+            Iterables.concat(
+                Iterables.filter(slurs, slur -> !removes(changed, slur)),
+                Iterables.transform(
+                    changed.added(), slur -> new Slur(slur.from(), slur.to(), Side.AUTO)))),
+        tuplets,
+        noteLines,
+        wedges,
+        textLines,
+        octaveLines,
+        endings);
+  }
+
+  /** Whether a slur is taken off. One that ends at a hidden note is printed shorter. */
+  private boolean removes(ChangedSlurs changed, Slur slur) {
+    return changed.removed().stream()
+        .anyMatch(
+            off ->
+                off.from().equals(slur.from())
+                    && (off.to().equals(slur.to())
+                        || (off.covers(slur.to())
+                            && slurs.stream().noneMatch(other -> isSame(off, other)))));
+  }
+
+  private static boolean isSame(ChangedSlurs.Slur one, Slur other) {
+    return one.from().equals(other.from()) && one.to().equals(other.to());
   }
 
   private static <T> ImmutableList<T> overlapping(ImmutableList<T> all, Predicate<T> wanted) {

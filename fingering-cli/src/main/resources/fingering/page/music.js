@@ -99,6 +99,16 @@
   const post = (what, values) =>
     htmx.ajax("POST", `${address}/${what}`, {source: work, swap: "none", values});
 
+  // The panel of a note may show another one before the answer comes, so its forms do not send themselves.
+  byId("note").addEventListener("submit", (event) => {
+    event.preventDefault();
+    const values = Object.fromEntries(new FormData(event.target));
+    if (event.submitter && event.submitter.name) {
+      values[event.submitter.name] = event.submitter.value;
+    }
+    post(event.target.dataset.post, values);
+  });
+
   // Frames around notes and measures. They are drawn again after every answer.
   const framed = new Set();
   const frame = (element, kind) => {

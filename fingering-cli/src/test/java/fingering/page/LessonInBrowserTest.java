@@ -188,6 +188,20 @@ class LessonInBrowserTest extends InBrowser {
   }
 
   @Test
+  void buttonOfANoteWorksWhileAnotherNoteIsLoading() throws Exception {
+    chooseNote(0);
+    browser()
+        .run(
+            "{document.querySelector('#music').focus();"
+                + "document.querySelector('#music').dispatchEvent(new KeyboardEvent('keydown',"
+                + " {key: 'ArrowRight', code: 'ArrowRight', bubbles: true}));"
+                + "document.querySelector('#lock').click();0}");
+    awaitRevision(1);
+    assertThat(text("#note h2")).isNotEmpty();
+    assertThat(saved()).contains("fix: 0.3=");
+  }
+
+  @Test
   void firstAndLastMeasureAreTapped() throws Exception {
     open(768);
     hands().click("#pick");

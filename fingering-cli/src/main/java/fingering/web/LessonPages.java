@@ -37,7 +37,6 @@ import fingering.web.lesson.OpenLessons;
 import fingering.web.lesson.Planned;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -211,10 +210,7 @@ final class LessonPages {
                             planned.advice().line(planned.plan())),
                     planned.advice().remarks(planned.plan()),
                     demands(open, planned),
-                    lanes.below().stream()
-                        .map(lane -> text("plan.below", lane.name()))
-                        .findFirst()
-                        .orElse(""),
+                    below(open, planned),
                     lanes.signs(),
                     content.care(),
                     open.saved() ? open.name() : "",
@@ -303,26 +299,51 @@ final class LessonPages {
   }
 
   private static ImmutableList<PlanChoice> plans(OpenLesson open, Planned planned) {
-    Map<String, String> names = new LinkedHashMap<>();
+    Map<String, String> names = names(open, planned);
     String shownName =
         open.lesson().chosen().map(LessonPlan::name).orElseGet(() -> planned.plan().name());
-    Map<String, String> values = new HashMap<>();
-    for (Plan plan : planned.advice().content().comparison().plans()) {
-      String value =
-          PlanName.named(plan).filter(PlanName::known).map(PlanName::word).orElse(plan.name());
-      names.put(value, plan.name());
-      values.put(plan.name(), value);
-    }
-    names.putIfAbsent(PlanName.FREE.word(), text("plan.free"));
-    for (LessonPlan plan : ordered(open.lesson().plans())) {
-      names.putIfAbsent(plan.name(), plan.name());
-    }
-    String chosen = names.containsKey(shownName) ? shownName : values.get(shownName);
+    return choices(names, names.containsKey(shownName) ? shownName : value(planned.plan()));
+  }
+
+  /** The plans for below the staff: the one that the verdict weighs, any other one, or none. */
+  private static ImmutableList<PlanChoice> below(OpenLesson open, Planned planned) {
+    String chosen = open.lesson().below().orElse("");
+    Map<String, String> names = new LinkedHashMap<>();
+    names.put(
+        "",
+        planned
+            .rival()
+            .filter(plan -> chosen.isEmpty())
+            .map(plan -> text("plan.weighed-name", plan.name()))
+            .orElseGet(() -> text("plan.weighed")));
+    names.putAll(names(open, planned));
+    names.put(Lesson.NONE_BELOW, text("plan.none-below"));
+    return choices(names, names.containsKey(chosen) ? chosen : "");
+  }
+
+  private static ImmutableList<PlanChoice> choices(Map<String, String> names, String chosen) {
     return names.entrySet().stream()
         .map(
             entry ->
                 new PlanChoice(entry.getKey(), entry.getValue(), entry.getKey().equals(chosen)))
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /** The names of the plans, by what is sent for them. */
+  private static Map<String, String> names(OpenLesson open, Planned planned) {
+    Map<String, String> names = new LinkedHashMap<>();
+    for (Plan plan : planned.advice().content().comparison().plans()) {
+      names.put(value(plan), plan.name());
+    }
+    names.putIfAbsent(PlanName.FREE.word(), text("plan.free"));
+    for (LessonPlan plan : ordered(open.lesson().plans())) {
+      names.putIfAbsent(plan.name(), plan.name());
+    }
+    return names;
+  }
+
+  private static String value(Plan plan) {
+    return PlanName.named(plan).filter(PlanName::known).map(PlanName::word).orElse(plan.name());
   }
 
   /** The plans in an order that does not change when another one is chosen. */

@@ -4,16 +4,21 @@ import static fingering.page.view.PageText.text;
 
 import com.google.common.cache.Cache;
 import com.google.common.cache.CacheBuilder;
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
 import com.google.common.primitives.Ints;
 import fingering.demand.MeasureSpan;
 import fingering.lesson.Hearing;
 import fingering.lesson.Lesson;
+import fingering.lesson.LessonLadder;
 import fingering.music.Passage;
 import fingering.music.Tempo;
 import fingering.page.LessonTools;
 import fingering.page.live.PracticeNow;
 import fingering.page.live.PracticeView;
+import fingering.page.live.StudentView.Tick;
 import fingering.practice.JournalEntry;
+import fingering.practice.MetronomeScale;
 import fingering.tables.FingeringException;
 import fingering.web.folder.TeachersFolder;
 import fingering.web.lesson.LessonJournal;
@@ -22,14 +27,18 @@ import fingering.web.lesson.OpenLessons;
 import fingering.web.lesson.Planned;
 import java.io.IOException;
 import java.time.Clock;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
+import java.time.format.TextStyle;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** The practice page of a lesson: the hearing, the journal, the ladder and the spots. */
 final class PracticeHandler implements Handler {
@@ -122,6 +131,8 @@ final class PracticeHandler implements Handler {
                 open.revision(),
                 hearing.flatMap(Hearing::date).map(LocalDate::toString).orElse(""),
                 hearing.flatMap(Hearing::tempo).map(PracticeHandler::mark).orElse(""),
+                days(open.lesson().ladder()),
+                open.lesson().ladder().metronome() == MetronomeScale.TRADITIONAL,
                 journal.map(LessonJournal::name).orElse(""),
                 journal.map(LessonJournal::stamp).orElse(""),
                 Optional.ofNullable(written.getIfPresent(open.id()))
@@ -150,9 +161,31 @@ final class PracticeHandler implements Handler {
         date.isEmpty() && tempo.isEmpty()
             ? Optional.empty()
             : Optional.of(new Hearing(date, tempo));
+    LessonLadder ladder =
+        new LessonLadder(
+            Stream.of(DayOfWeek.values())
+                .filter(day -> form.containsKey(field(day)))
+                .collect(ImmutableSet.toImmutableSet()),
+            form.containsKey("traditional") ? MetronomeScale.TRADITIONAL : MetronomeScale.EXACT);
     int revision = given(form, "revision").map(Ints::tryParse).orElse(-1);
     return lessons.change(
-        id, revision, (now, planned) -> OpenLessons.step(now, now.lesson().withHearing(hearing)));
+        id, revision, (now, planned) ->
+            OpenLessons.step(now, now.lesson().withHearing(hearing).withLadder(ladder)));
+  }
+
+  private static ImmutableList<Tick> days(LessonLadder ladder) {
+    return Stream.of(DayOfWeek.values())
+        .map(
+            day ->
+                new Tick(
+                    field(day),
+                    day.getDisplayName(TextStyle.SHORT, Locale.ENGLISH),
+                    ladder.restDays().contains(day)))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private static String field(DayOfWeek day) {
+    return "rest-" + LessonLadder.name(day);
   }
 
   private static LocalDate date(String text) {

@@ -10,8 +10,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -118,6 +120,49 @@ class PracticeTest {
     assertThat(printed).isEmpty();
     String rows = Files.readString(folder.resolve("week.html"));
     assertThat(cells(rows)).isNotEmpty().isEqualTo(cells(now));
+  }
+
+  @Test
+  void daysOfRestAndTheMetronomeOfTheStudentShapeTheLadderAsTheCommandDoes() throws Exception {
+    String lesson = lesson();
+    post(lesson + "/clean", "clean=quarter%3D66");
+    String every = post(lesson + "/hearing", "revision=1&" + HEARING);
+    String now =
+        post(
+            lesson + "/hearing",
+            "revision=2&" + HEARING + "&rest-sat=yes&rest-sun=yes&traditional=yes");
+    assertThat(text()).endsWith("ladder: {rest-days: [sat, sun], metronome: traditional}\n");
+    assertThat(now)
+        .contains("name=\"rest-sat\" value=\"yes\" checked", "name=\"traditional\" value=\"yes\" checked")
+        .doesNotContain("name=\"rest-mon\" value=\"yes\" checked")
+        .contains("marks of a traditional (Maelzel) metronome");
+    assertThat(cells(now)).isNotEqualTo(cells(every));
+    String day =
+        ZonedDateTime.ofInstant(clock.instant(), ZoneId.systemDefault()).toLocalDate() + "";
+    for (String[] typed :
+        new String[][] {
+          {"--lesson", folder.resolve("lantern.yaml") + ""},
+          {
+            Session.DEMO + "",
+            "--measures=17-32",
+            "--to=quarter=96",
+            "--by=2026-12-12",
+            "--journal=" + folder.resolve("lantern.journal"),
+            "--rest-days=sat,sun",
+            "--metronome=traditional"
+          }
+        }) {
+      Path page = folder.resolve("week" + typed.length + ".html");
+      Session.of(
+              Stream.of(List.of("practice"), List.of(typed), List.of("--today", day, "--output", page))
+                  .flatMap(List::stream)
+                  .toArray())
+          .succeeded();
+      assertThat(cells(Files.readString(page))).isEqualTo(cells(now));
+    }
+
+    post(lesson + "/hearing", "revision=3&" + HEARING);
+    assertThat(text()).doesNotContain("ladder:");
   }
 
   private static String cells(String page) {

@@ -26,6 +26,10 @@ import java.util.Set;
  * @param hearing the hearing; empty if there is none
  * @param journal the practice journal; empty if there is none
  * @param circles what is circled in the part
+ * @param ladder how the student practises up to the hearing
+ * @param below which plan stands below the staff, where it differs from the one above: the name of
+ *     a plan, a word of {@link LessonPlan#CHOICES}, or {@link #NONE_BELOW}; empty for the one that
+ *     the verdict weighs
  */
 public record Lesson(
     String score,
@@ -39,7 +43,11 @@ public record Lesson(
     ImmutableList<LessonPlan> plans,
     Optional<Hearing> hearing,
     Optional<String> journal,
-    LessonCircles circles) {
+    LessonCircles circles,
+    LessonLadder ladder,
+    Optional<String> below) {
+  /** The word for no plan below the staff. */
+  public static final String NONE_BELOW = "none";
 
   /**
    * Checks the values.
@@ -55,6 +63,7 @@ public record Lesson(
     measures.ifPresent(text -> requireValue("measures", text));
     student.ifPresent(text -> requireValue("student", text));
     journal.ifPresent(text -> requireValue("journal", text));
+    below.ifPresent(text -> requireValue("below", text));
     Set<String> names = new HashSet<>();
     for (LessonPlan plan : plans) {
       if (!names.add(plan.name())) {
@@ -85,7 +94,9 @@ public record Lesson(
         ImmutableList.of(),
         Optional.empty(),
         Optional.empty(),
-        LessonCircles.ALL);
+        LessonCircles.ALL,
+        LessonLadder.USUAL,
+        Optional.empty());
   }
 
   /** The chosen plan; empty if none is chosen. */
@@ -107,7 +118,9 @@ public record Lesson(
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another part. */
@@ -124,7 +137,9 @@ public record Lesson(
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another voice. */
@@ -141,7 +156,9 @@ public record Lesson(
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another instrument. */
@@ -158,7 +175,9 @@ public record Lesson(
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with other measures. */
@@ -175,7 +194,9 @@ public record Lesson(
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another tempo. */
@@ -192,7 +213,9 @@ public record Lesson(
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another student. */
@@ -209,7 +232,9 @@ public record Lesson(
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with other plans, the chosen one first. */
@@ -226,7 +251,9 @@ public record Lesson(
         newPlans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /**
@@ -254,7 +281,9 @@ public record Lesson(
         plans,
         newHearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another journal. */
@@ -271,7 +300,9 @@ public record Lesson(
         plans,
         hearing,
         newJournal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with other things circled. */
@@ -288,6 +319,46 @@ public record Lesson(
         plans,
         hearing,
         journal,
-        newCircles);
+        newCircles,
+        ladder,
+        below);
+  }
+
+  /** A copy with another way to practise. */
+  public Lesson withLadder(LessonLadder newLadder) {
+    return new Lesson(
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles,
+        newLadder,
+        below);
+  }
+
+  /** A copy with another plan below the staff. */
+  public Lesson withBelow(Optional<String> newBelow) {
+    return new Lesson(
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles,
+        ladder,
+        newBelow);
   }
 }

@@ -2,8 +2,6 @@ package fingering.web;
 
 import static fingering.page.view.PageText.text;
 
-import com.google.common.cache.Cache;
-import com.google.common.cache.CacheBuilder;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import com.google.common.primitives.Ints;
@@ -45,17 +43,10 @@ final class PracticeHandler implements Handler {
   private static final Pattern ADDRESS =
       Pattern.compile("/open/([A-Za-z0-9_-]{24})/(practice|ladder|hearing|clean|bad|back)");
 
-  /** The lessons whose last line can be taken back. */
-  private static final int MOST = 64;
-
   private final TeachersFolder folder;
   private final OpenLessons lessons;
   private final Frames frames;
   private final Clock clock;
-
-  /** The line that was written last, by the id of its lesson. */
-  private final Cache<String, JournalEntry> written =
-      CacheBuilder.newBuilder().maximumSize(MOST).build();
 
   PracticeHandler(TeachersFolder folder, OpenLessons lessons, Frames frames, Clock clock) {
     this.folder = folder;
@@ -106,7 +97,7 @@ final class PracticeHandler implements Handler {
                                   () -> new FingeringException(text("practice.no-tempo")))),
                       form)));
       case "bad" -> Optional.of(now(add(id, Optional.empty(), form)));
-      case "back" -> Optional.of(now(takenBack(id)));
+      case "back" -> Optional.of(now(takenBack(id, form)));
       default -> Optional.empty();
     };
   }
@@ -135,7 +126,8 @@ final class PracticeHandler implements Handler {
                 open.lesson().ladder().metronome() == MetronomeScale.TRADITIONAL,
                 journal.map(LessonJournal::name).orElse(""),
                 journal.map(LessonJournal::stamp).orElse(""),
-                Optional.ofNullable(written.getIfPresent(open.id()))
+                journal
+                    .flatMap(one -> one.lastOf(today()))
                     .map(PracticeHandler::words)
                     .orElse(""),
                 state.remark(),
@@ -214,7 +206,6 @@ final class PracticeHandler implements Handler {
     LessonJournal journal = LessonJournal.of(state.open().stored(), folder.path()).orElseThrow();
     String before = journal.stamp();
     journal.add(entry);
-    written.put(id, entry);
     boolean edited = given(form, "stamp").filter(stamp -> !stamp.equals(before)).isPresent();
     return edited
         ? new OpenLessons.State(state.open(), text("practice.edited", journal.name()))
@@ -235,14 +226,15 @@ final class PracticeHandler implements Handler {
         });
   }
 
-  private OpenLessons.State takenBack(String id) {
+  private OpenLessons.State takenBack(String id, Map<String, String> form) {
     OpenLessons.State state = lessons.planned(id);
-    Optional<JournalEntry> entry = Optional.ofNullable(written.getIfPresent(id));
     Optional<LessonJournal> journal = LessonJournal.of(state.open().stored(), folder.path());
-    if (entry.isPresent() && journal.isPresent()) {
-      written.invalidate(id);
-      journal.get().takeBack(entry.get());
+    Optional<JournalEntry> entry = journal.flatMap(one -> one.lastOf(today()));
+    if (journal.isEmpty() || entry.isEmpty() || !journal.get().stamp().equals(form.get("stamp"))) {
+      return new OpenLessons.State(
+          state.open(), text("practice.edited", journal.map(LessonJournal::name).orElse("")));
     }
+    journal.get().takeBack(entry.get());
     return new OpenLessons.State(state.open(), text("practice.taken-back"));
   }
 

@@ -203,7 +203,15 @@ class PracticeTest {
         .endsWith(" | - | all | bad day\n");
     assertThat(bad).contains("Written in lantern.journal: bad day.").doesNotContain("outside");
 
-    String back = post(lesson + "/back", "");
+    // A server that was started again knows it as well.
+    server.close();
+    server = LocalServer.start(folder, new LessonAdviser(), clock);
+    visitor = new Visitor(server).at(server.address());
+    lesson = lesson();
+    String again = visitor.get(lesson + "/ladder").body();
+    assertThat(again).contains("Take it back");
+
+    String back = post(lesson + "/back", "stamp=" + stamp(again));
     assertThat(Files.readString(folder.resolve("lantern.journal"))).isEqualTo(before);
     assertThat(back).contains("The line was taken back").doesNotContain("Take it back");
   }
@@ -216,8 +224,9 @@ class PracticeTest {
     Files.writeString(
         journal, "2026-12-01 20:00 | quarter=70 | all | at home\n", StandardOpenOption.APPEND);
 
-    HttpResponse<String> back = visitor.post(lesson + "/back", "");
-    assertThat(back.body()).contains("is another one by now");
+    HttpResponse<String> back = visitor.post(lesson + "/back", "stamp=" + stamp(page));
+    assertThat(back.body()).contains("lantern.journal was changed outside of this page");
+    assertThat(Files.readString(journal)).contains("quarter=66", "at home");
     String more = post(lesson + "/clean", "clean=quarter%3D72&stamp=" + stamp(page));
     assertThat(more)
         .contains("lantern.journal was changed outside of this page", "at home", "quarter = 72");

@@ -15,7 +15,7 @@ import java.util.List;
  * @param traditional whether only the marks of a traditional metronome are used
  * @param journal the name of the journal; empty if there is none yet
  * @param stamp what the file of the journal was when it was read
- * @param written the line that was just written; empty if there is none to take back
+ * @param written the last line if it is of today; empty if there is none to take back
  * @param remark a sentence about the request itself; empty if there is none
  * @param practice what to practise
  * @param spots the spots, drawn

@@ -136,7 +136,7 @@ class SoundTest {
     assertThat(gift.statusCode()).isEqualTo(200);
     assertThat(gift.headers().firstValue("Content-Disposition"))
         .contains(
-            "attachment; filename=\"music.html\";"
+            "attachment; filename=\"Lanterns_on_the_Millrace__Imke.html\";"
                 + " filename*=UTF-8''Lanterns%20on%20the%20Millrace%2C%20Imke.html");
     assertThat(gift.body())
         .hasSizeLessThan(1_000_000)

@@ -22,7 +22,8 @@ import java.util.Optional;
 
 /**
  * What the player of a page plays, as JSON. Times are in microseconds at the tempo to reach, from
- * the first click of the count-in. Moments are rows without names, because long music has thousands.
+ * the first click of the count-in. Moments are rows without names, because long music has
+ * thousands.
  *
  * @param key changes when the music or a tempo changes
  * @param json the table
@@ -92,11 +93,7 @@ public record SoundTable(String key, String json) {
     for (int i = 0; i < sounds.size(); ) {
       Sound first = sounds.get(i);
       ArrayNode moment =
-          moments
-              .addArray()
-              .add(first.moment())
-              .add(first.start())
-              .add(first.pizzicato() ? 1 : 0);
+          moments.addArray().add(first.moment()).add(first.start()).add(first.pizzicato() ? 1 : 0);
       ArrayNode pitches = moment.addArray();
       ArrayNode lengths = moment.addArray();
       for (;

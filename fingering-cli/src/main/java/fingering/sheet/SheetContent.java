@@ -91,9 +91,7 @@ public record SheetContent(
   /** Whether there is another piece of the same kind some places away. */
   public boolean canMove(int piece, int places) {
     int other = piece + places;
-    return inside(piece)
-        && inside(other)
-        && pieces.get(piece).scale() == pieces.get(other).scale();
+    return inside(piece) && inside(other) && pieces.get(piece).scale() == pieces.get(other).scale();
   }
 
   /** A copy in which a piece and the one some places away change places; the same if it cannot. */

@@ -348,8 +348,7 @@ final class AuditionHandler implements Handler {
   }
 
   private void check(SheetsFolder.Entry entry, SheetContent.Piece piece) {
-    SheetContent alone =
-        new SheetContent(entry.stored().content().keys(), ImmutableList.of(piece));
+    SheetContent alone = new SheetContent(entry.stored().content().keys(), ImmutableList.of(piece));
     adviser.problems(AuditionSheetFile.of(entry.stored().file(), alone)).stream()
         .findFirst()
         .ifPresent(

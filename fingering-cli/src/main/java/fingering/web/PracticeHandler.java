@@ -126,10 +126,7 @@ final class PracticeHandler implements Handler {
                 open.lesson().ladder().metronome() == MetronomeScale.TRADITIONAL,
                 journal.map(LessonJournal::name).orElse(""),
                 journal.map(LessonJournal::stamp).orElse(""),
-                journal
-                    .flatMap(one -> one.lastOf(today()))
-                    .map(PracticeHandler::words)
-                    .orElse(""),
+                journal.flatMap(one -> one.lastOf(today())).map(PracticeHandler::words).orElse(""),
                 state.remark(),
                 now,
                 LessonTools.spots(now))));
@@ -161,7 +158,9 @@ final class PracticeHandler implements Handler {
             form.containsKey("traditional") ? MetronomeScale.TRADITIONAL : MetronomeScale.EXACT);
     int revision = given(form, "revision").map(Ints::tryParse).orElse(-1);
     return lessons.change(
-        id, revision, (now, planned) ->
+        id,
+        revision,
+        (now, planned) ->
             OpenLessons.step(now, now.lesson().withHearing(hearing).withLadder(ladder)));
   }
 

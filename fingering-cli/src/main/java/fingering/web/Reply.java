@@ -56,8 +56,7 @@ record Reply(int status, String type, String body, ImmutableMap<String, String> 
     String plain = name.replaceAll("[^\\w.-]", "_");
     String full = URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
     return with(
-        "Content-Disposition",
-        "attachment; filename=\"" + plain + "\"; filename*=UTF-8''" + full);
+        "Content-Disposition", "attachment; filename=\"" + plain + "\"; filename*=UTF-8''" + full);
   }
 
   /** The body as it is sent. */

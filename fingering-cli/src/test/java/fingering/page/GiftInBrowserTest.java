@@ -120,7 +120,9 @@ class GiftInBrowserTest extends InBrowser {
         .allMatch(address -> address.startsWith("file:"));
   }
 
-  /** The first is so long that the long lines are packed, the second that the short ones are, too. */
+  /**
+   * The first is so long that the long lines are packed, the second that the short ones are, too.
+   */
   @ParameterizedTest
   @CsvSource({"200, true", "420, false"})
   void longMusicIsUnpackedByTheBrowser(int measures, boolean plain) throws Exception {
@@ -138,8 +140,12 @@ class GiftInBrowserTest extends InBrowser {
     browser().await("document.querySelector('.narrow-only #nm0')");
     assertThat(browser().run("document.querySelectorAll('.packed, .short').length").asInt())
         .isZero();
-    assertThat(browser().run("document.querySelectorAll('.played .narrow-only .target').length").asInt())
-        .isEqualTo(browser().run("document.querySelectorAll('.played .wide-only .target').length").asInt())
+    assertThat(
+            browser()
+                .run("document.querySelectorAll('.played .narrow-only .target').length")
+                .asInt())
+        .isEqualTo(
+            browser().run("document.querySelectorAll('.played .wide-only .target').length").asInt())
         .isEqualTo(measures);
     assertThat(faults(browser())).isEmpty();
     browser().run("document.querySelector('[data-player=play]').click()");

@@ -104,7 +104,8 @@ class AuditionSheetsTest {
         """;
     Path file = written(text);
     assertThat(visitor.get(address()).body())
-        .contains("id=\"up-0\"", "aria-label=\"Move C major up\" disabled", "id=\"sheet-undo\" disabled");
+        .contains(
+            "id=\"up-0\"", "aria-label=\"Move C major up\" disabled", "id=\"sheet-undo\" disabled");
 
     String moved = changed("down", "piece=0").body();
     assertThat(moved).contains("aria-label=\"Move G major up\" disabled");
@@ -112,7 +113,8 @@ class AuditionSheetsTest {
     changed("down", "piece=1");
     assertThat(scales(file)).as("the last stays").containsExactly("G major", "C major");
 
-    String edited = changed("change", "piece=1&scale=D+major&octaves=2&tempo=quarter%3D60&slur=").body();
+    String edited =
+        changed("change", "piece=1&scale=D+major&octaves=2&tempo=quarter%3D60&slur=").body();
     assertThat(edited).contains("D major", "quarter = 60");
     assertThat(Files.readString(file)).contains("1, 3").doesNotContain("C major");
     assertThat(changed("change", "piece=1&scale=H+major").body()).contains("H");
@@ -137,7 +139,8 @@ class AuditionSheetsTest {
 
   @Test
   void changeElsewhereIsNotUndone() throws Exception {
-    Path file = written("title: Lake\ninstrument: viola\nscales: [{scale: C major}, {scale: G major}]\n");
+    Path file =
+        written("title: Lake\ninstrument: viola\nscales: [{scale: C major}, {scale: G major}]\n");
     changed("down", "piece=0");
     Files.writeString(file, "title: Lake\ninstrument: viola\nscales: [{scale: F major}]\n");
     assertThat(changed("undo", "").statusCode()).isEqualTo(404);

@@ -133,7 +133,8 @@ class PracticeTest {
             "revision=2&" + HEARING + "&rest-sat=yes&rest-sun=yes&traditional=yes");
     assertThat(text()).endsWith("ladder: {rest-days: [sat, sun], metronome: traditional}\n");
     assertThat(now)
-        .contains("name=\"rest-sat\" value=\"yes\" checked", "name=\"traditional\" value=\"yes\" checked")
+        .contains(
+            "name=\"rest-sat\" value=\"yes\" checked", "name=\"traditional\" value=\"yes\" checked")
         .doesNotContain("name=\"rest-mon\" value=\"yes\" checked")
         .contains("marks of a traditional (Maelzel) metronome");
     assertThat(cells(now)).isNotEqualTo(cells(every));
@@ -154,7 +155,10 @@ class PracticeTest {
         }) {
       Path page = folder.resolve("week" + typed.length + ".html");
       Session.of(
-              Stream.of(List.of("practice"), List.of(typed), List.of("--today", day, "--output", page))
+              Stream.of(
+                      List.of("practice"),
+                      List.of(typed),
+                      List.of("--today", day, "--output", page))
                   .flatMap(List::stream)
                   .toArray())
           .succeeded();

@@ -29,10 +29,7 @@ record Jump(int after, int target, Optional<Integer> until, Optional<Integer> co
       Optional<Integer> target =
           cue.kind() == Kind.DAL_SEGNO
               ? cues.segno(cue)
-              : beginning(
-                  passage,
-                  printed,
-                  cues.fine(start, cue.measure()).orElse(cue.measure()));
+              : beginning(passage, printed, cues.fine(start, cue.measure()).orElse(cue.measure()));
       if (cue.measure() > from && target.isPresent() && target.get() <= cue.measure()) {
         Jump jump = jump(cue, target.get(), cues);
         jumps.add(jump);

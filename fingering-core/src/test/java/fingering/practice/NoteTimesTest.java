@@ -65,8 +65,7 @@ class NoteTimesTest {
           case "segno", "coda" ->
               before.append(
                   "<direction><direction-type><" + word + "/></direction-type></direction>");
-          case "!segno", "!coda" ->
-              before.append("<sound " + word.substring(1) + "=\"one\"/>");
+          case "!segno", "!coda" -> before.append("<sound " + word.substring(1) + "=\"one\"/>");
           default -> {
             if (word.startsWith("!")) {
               after.append(

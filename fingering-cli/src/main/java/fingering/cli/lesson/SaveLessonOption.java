@@ -106,8 +106,7 @@ public final class SaveLessonOption {
   }
 
   /** A lesson with the hearing, the ladder and the journal that are typed. */
-  public Lesson with(
-      Lesson lesson, Hearing hearing, LessonLadder ladder, Optional<Path> journal) {
+  public Lesson with(Lesson lesson, Hearing hearing, LessonLadder ladder, Optional<Path> journal) {
     return lesson
         .withHearing(Optional.of(hearing))
         .withLadder(ladder)

@@ -40,7 +40,6 @@ public final class Converters {
   /** The name that stands for the terminal, as in other programs. */
   public static final String TERMINAL = "-";
 
-
   private Converters() {}
 
   /** A converter made from a parser that throws {@link FingeringException}. */

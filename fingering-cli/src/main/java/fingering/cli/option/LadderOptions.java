@@ -101,8 +101,7 @@ public final class LadderOptions {
 
   /** The days without practice, and the settings of the metronome. */
   public LessonLadder habits() {
-    return new LessonLadder(
-        ImmutableSet.copyOf(rest), metronome.orElse(MetronomeScale.EXACT));
+    return new LessonLadder(ImmutableSet.copyOf(rest), metronome.orElse(MetronomeScale.EXACT));
   }
 
   /** The tempo that is typed as clean; empty if none is. */

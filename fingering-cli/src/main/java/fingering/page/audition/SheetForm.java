@@ -255,10 +255,14 @@ public record SheetForm(SheetContent sheet) {
   private static ImmutableMap<String, String> edited(SheetContent.Piece piece) {
     return piece.scale()
         ? ImmutableMap.of(
-            "scale", text("panel.scale"),
-            ScaleMenus.OCTAVES, text("scale.octaves-label"),
-            ScaleMenus.SLUR, text("panel.slur"),
-            "tempo", text("open.tempo"))
+            "scale",
+            text("panel.scale"),
+            ScaleMenus.OCTAVES,
+            text("scale.octaves-label"),
+            ScaleMenus.SLUR,
+            text("panel.slur"),
+            "tempo",
+            text("open.tempo"))
         : ImmutableMap.of(
             "measures", text("open.measures"),
             "tempo", text("open.tempo"),
@@ -269,7 +273,9 @@ public record SheetForm(SheetContent sheet) {
   /** The fields in which a piece is edited. */
   public static ImmutableList<SheetView.Field> fields(SheetContent.Piece piece) {
     return edited(piece).entrySet().stream()
-        .map(field -> new SheetView.Field(field.getKey(), field.getValue(), piece.value(field.getKey())))
+        .map(
+            field ->
+                new SheetView.Field(field.getKey(), field.getValue(), piece.value(field.getKey())))
         .collect(ImmutableList.toImmutableList());
   }
 

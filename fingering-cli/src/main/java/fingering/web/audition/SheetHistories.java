@@ -56,8 +56,7 @@ public final class SheetHistories {
             history -> {
               SheetContent before = Iterables.getLast(history.past());
               histories.put(
-                  id,
-                  new History(history.past().subList(0, history.past().size() - 1), before));
+                  id, new History(history.past().subList(0, history.past().size() - 1), before));
               return before;
             });
   }

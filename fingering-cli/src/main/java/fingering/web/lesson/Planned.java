@@ -101,8 +101,7 @@ public record Planned(
       return this;
     }
     PageContent content = advice.content();
-    Plan shown =
-        same ? plan : wanted.map(one -> made(one, cancellation)).orElseGet(content::main);
+    Plan shown = same ? plan : wanted.map(one -> made(one, cancellation)).orElseGet(content::main);
     Optional<Plan> other;
     if (wantedBelow.none()) {
       other = Optional.empty();

@@ -1,6 +1,7 @@
 package fingering.practice;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
 import fingering.music.Place;
 import fingering.music.print.JumpMark;
 import fingering.music.print.JumpMark.Kind;
@@ -9,7 +10,6 @@ import fingering.music.print.PrintedText;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -22,8 +22,8 @@ import java.util.stream.Stream;
  */
 record JumpCues(ImmutableList<Cue> cues) {
   // Usual wordings (common practice, no source).
-  private static final Map<Kind, Pattern> WORDS =
-      Map.of(
+  private static final ImmutableMap<Kind, Pattern> WORDS =
+      ImmutableMap.of(
           Kind.DA_CAPO, words("(d\\. ?c\\.|dc|da capo)( .*)?"),
           Kind.DAL_SEGNO, words("(d\\. ?s\\.|ds|dal? segno)( .*)?"),
           Kind.FINE, words("fine\\.?"),

@@ -3,7 +3,6 @@ package fingering.web.audition;
 import com.google.common.cache.Cache;
 import com.google.common.cache.CacheBuilder;
 import com.google.common.collect.ImmutableList;
-import com.google.common.collect.Iterables;
 import fingering.sheet.SheetContent;
 import java.util.Optional;
 
@@ -54,7 +53,7 @@ public final class SheetHistories {
     return of(id, now)
         .map(
             history -> {
-              SheetContent before = Iterables.getLast(history.past());
+              SheetContent before = history.past().get(history.past().size() - 1);
               histories.put(
                   id, new History(history.past().subList(0, history.past().size() - 1), before));
               return before;

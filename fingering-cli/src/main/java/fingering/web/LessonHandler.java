@@ -141,6 +141,10 @@ final class LessonHandler implements Handler {
   private static Optional<OpenLessons.Change> change(String kind, Map<String, String> form) {
     return switch (kind) {
       case "plan" -> Optional.of(edit(form, edit -> edit.choosing(field(form, "plan"))));
+      case "below" ->
+          Optional.of(
+              (now, planned) ->
+                  OpenLessons.step(now, now.lesson().withBelow(given(form, "below"))));
       case "fix" ->
           Optional.of(
               edit(

@@ -28,6 +28,10 @@ import java.util.Set;
  * @param hearing the hearing; empty if there is none
  * @param journal the practice journal; empty if there is none
  * @param circles what is circled in the part
+ * @param ladder how the student practises up to the hearing
+ * @param below which plan stands below the staff, where it differs from the one above: the name of
+ *     a plan, a word of {@link LessonPlan#CHOICES}, or {@link #NONE_BELOW}; empty for the one that
+ *     the verdict weighs
  */
 public record Lesson(
     String score,
@@ -42,7 +46,11 @@ public record Lesson(
     ImmutableList<LessonPlan> plans,
     Optional<Hearing> hearing,
     Optional<String> journal,
-    LessonCircles circles) {
+    LessonCircles circles,
+    LessonLadder ladder,
+    Optional<String> below) {
+  /** The word for no plan below the staff. */
+  public static final String NONE_BELOW = "none";
 
   /**
    * Checks the values.
@@ -58,6 +66,7 @@ public record Lesson(
     measures.ifPresent(text -> requireValue("measures", text));
     student.ifPresent(text -> requireValue("student", text));
     journal.ifPresent(text -> requireValue("journal", text));
+    below.ifPresent(text -> requireValue("below", text));
     Set<String> names = new HashSet<>();
     for (LessonPlan plan : plans) {
       if (!names.add(plan.name())) {
@@ -89,7 +98,9 @@ public record Lesson(
         ImmutableList.of(),
         Optional.empty(),
         Optional.empty(),
-        LessonCircles.ALL);
+        LessonCircles.ALL,
+        LessonLadder.USUAL,
+        Optional.empty());
   }
 
   /** The chosen plan; empty if none is chosen. */
@@ -112,7 +123,9 @@ public record Lesson(
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another part. */
@@ -130,7 +143,9 @@ public record Lesson(
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another voice. */
@@ -148,7 +163,9 @@ public record Lesson(
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another instrument. */
@@ -166,7 +183,9 @@ public record Lesson(
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with other measures. */
@@ -184,7 +203,9 @@ public record Lesson(
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another tempo. */
@@ -202,7 +223,9 @@ public record Lesson(
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with other bowings. */
@@ -220,7 +243,9 @@ public record Lesson(
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another student. */
@@ -238,7 +263,9 @@ public record Lesson(
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with other plans, the chosen one first. */
@@ -256,7 +283,9 @@ public record Lesson(
         newPlans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /**
@@ -285,7 +314,9 @@ public record Lesson(
         plans,
         newHearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another journal. */
@@ -303,7 +334,9 @@ public record Lesson(
         plans,
         hearing,
         newJournal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with other things circled. */
@@ -321,6 +354,48 @@ public record Lesson(
         plans,
         hearing,
         journal,
-        newCircles);
+        newCircles,
+        ladder,
+        below);
+  }
+
+  /** A copy with another way to practise. */
+  public Lesson withLadder(LessonLadder newLadder) {
+    return new Lesson(
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        slurs,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles,
+        newLadder,
+        below);
+  }
+
+  /** A copy with another plan below the staff. */
+  public Lesson withBelow(Optional<String> newBelow) {
+    return new Lesson(
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        slurs,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles,
+        ladder,
+        newBelow);
   }
 }

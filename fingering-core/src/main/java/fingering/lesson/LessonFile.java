@@ -1,5 +1,6 @@
 package fingering.lesson;
 
+import com.google.common.base.Ascii;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableSet;
@@ -7,6 +8,7 @@ import fingering.demand.DemandKeys;
 import fingering.demand.DemandParser;
 import fingering.music.SlurChanges;
 import fingering.music.Tempo;
+import fingering.practice.MetronomeScale;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
@@ -35,7 +37,9 @@ public final class LessonFile {
           "plans: [{name: mine, stay: 3@31-38}]",
           "hearing: {date: 2026-12-12, tempo: quarter = 96}",
           "journal: mill.journal",
-          "circles: {shown: yes, not: [accent, 12.1 dynamic]}");
+          "circles: {shown: yes, not: [accent, 12.1 dynamic]}",
+          "ladder: {rest-days: [sat, sun], metronome: traditional}",
+          "below: first");
 
   private static final KnownKeys PLAN =
       KnownKeys.of("a plan of a lesson", "name: mine", "choose: third").and(DemandKeys.ALL);
@@ -45,6 +49,9 @@ public final class LessonFile {
 
   private static final KnownKeys CIRCLES =
       KnownKeys.of("the circles of a lesson", "shown: yes", "not: [accent, 12.1 dynamic]");
+
+  private static final KnownKeys LADDER =
+      KnownKeys.of("the ladder of a lesson", "rest-days: [sat, sun]", "metronome: traditional");
 
   private LessonFile() {}
 
@@ -73,7 +80,9 @@ public final class LessonFile {
           fields.parts("plans", PLAN).map(LessonFile::plans).orElse(ImmutableList.of()),
           fields.part("hearing", HEARING).map(LessonFile::hearing),
           fields.text("journal"),
-          fields.part("circles", CIRCLES).map(LessonFile::circles).orElse(LessonCircles.ALL));
+          fields.part("circles", CIRCLES).map(LessonFile::circles).orElse(LessonCircles.ALL),
+          fields.part("ladder", LADDER).map(LessonFile::ladder).orElse(LessonLadder.USUAL),
+          fields.text("below"));
     } catch (UserFileException e) {
       throw e;
     } catch (FingeringException e) {
@@ -172,6 +181,18 @@ public final class LessonFile {
     } catch (FingeringException e) {
       throw fields.refusal(String.valueOf(e.getMessage()));
     }
+  }
+
+  private static LessonLadder ladder(UserFields fields) {
+    return new LessonLadder(
+        fields
+            .values("rest-days", LessonLadder::day)
+            .map(ImmutableSet::copyOf)
+            .orElse(ImmutableSet.of()),
+        fields
+            .choice("metronome", "exact", "traditional")
+            .map(word -> MetronomeScale.valueOf(Ascii.toUpperCase(word)))
+            .orElse(MetronomeScale.EXACT));
   }
 
   private static LocalDate date(String text) {

@@ -10,12 +10,14 @@ import fingering.demand.DemandParser;
 import fingering.music.SlurChanges;
 import fingering.music.SlurChanges.Change;
 import fingering.music.Tempo;
+import fingering.practice.MetronomeScale;
 import fingering.tables.FingeringException;
 import fingering.tables.Instruments;
 import fingering.userfile.FileUpdate;
 import fingering.userfile.UserFileException;
 import fingering.userfile.UserText;
 import java.math.BigDecimal;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -49,6 +51,8 @@ class LessonFileTest {
       hearing: {date: 2026-12-12, tempo: quarter = 96}
       circles: {shown: yes, not: [accent, 12.1 dynamic]}
       journal: imke-mill.journal
+      ladder: {rest-days: [Sunday, sat], metronome: traditional}
+      below: first
       # the end
       """;
 
@@ -81,7 +85,12 @@ class LessonFileTest {
                             Optional.of(LocalDate.of(2026, 12, 12)),
                             Optional.of(Tempo.parse("quarter=96")))))
                 .withJournal(Optional.of("imke-mill.journal"))
-                .withCircles(new LessonCircles(true, ImmutableSet.of("accent", "12.1 dynamic"))));
+                .withCircles(new LessonCircles(true, ImmutableSet.of("accent", "12.1 dynamic")))
+                .withLadder(
+                    new LessonLadder(
+                        ImmutableSet.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY),
+                        MetronomeScale.TRADITIONAL))
+                .withBelow(Optional.of("first")));
   }
 
   @Property(tries = 500)
@@ -235,7 +244,8 @@ class LessonFileTest {
         .isEqualTo(
             MILL.replace("quartet.mxl          # ours", "trio.mxl  # ours")
                 .replace("imke\n\n", "jonte\n\n")
-                .replace("journal: imke-mill.journal\n", "voice: 1\n"));
+                .replace("journal: imke-mill.journal\n", "")
+                .replace("below: first\n", "below: first\nvoice: 1\n"));
   }
 
   @Test

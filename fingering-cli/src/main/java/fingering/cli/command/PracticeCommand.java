@@ -161,7 +161,11 @@ final class PracticeCommand extends BaseCommand {
               saving.typed(lesson, score, reading, player),
               chosen.forLesson(demands, lesson, replaced).stream().toList());
       saving.save(
-          saving.with(typed, new Hearing(ladder.day(), ladder.goal()), ladder.journalFile()),
+          saving.with(
+              typed,
+              new Hearing(ladder.day(), ladder.goal()),
+              ladder.habits(),
+              ladder.journalFile()),
           lesson,
           spec);
     }

@@ -23,6 +23,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param textLines the lines after words that overlap them, in order of their starts
  * @param octaveLines the octave lines that overlap them, in order of their starts
  * @param endings the endings of repeats that overlap them, in order
+ * @param jumps what the score says about the order of playing, in order of the file
  */
 public record PrintedPart(
     ImmutableList<PrintedMeasure> measures,
@@ -32,7 +33,8 @@ public record PrintedPart(
     ImmutableList<Wedge> wedges,
     ImmutableList<TextLine> textLines,
     ImmutableList<OctaveLine> octaveLines,
-    ImmutableList<Ending> endings) {
+    ImmutableList<Ending> endings,
+    ImmutableList<JumpMark> jumps) {
 
   /**
    * A slur.
@@ -201,13 +203,20 @@ public record PrintedPart(
         overlapping(wedges, wedge -> overlap(wedge.from(), wedge.to(), first, last)),
         overlapping(textLines, line -> overlap(line.from(), line.to(), first, last)),
         overlapping(octaveLines, line -> overlap(line.from(), line.to(), first, last)),
-        overlapping(endings, ending -> ending.last() >= first && ending.first() <= last));
+        overlapping(endings, ending -> ending.last() >= first && ending.first() <= last),
+        overlapping(jumps, jump -> overlap(jump.place(), jump.place(), first, last)));
   }
 
   /** The same staff with these measures instead of its own, which have the same indices. */
   public PrintedPart withMeasures(ImmutableList<PrintedMeasure> others) {
     return new PrintedPart(
-        others, slurs, tuplets, noteLines, wedges, textLines, octaveLines, endings);
+        others, slurs, tuplets, noteLines, wedges, textLines, octaveLines, endings, jumps);
+  }
+
+  /** The same staff with these jumps instead of its own. */
+  public PrintedPart withJumps(ImmutableList<JumpMark> others) {
+    return new PrintedPart(
+        measures, slurs, tuplets, noteLines, wedges, textLines, octaveLines, endings, others);
   }
 
   /** The same staff with changed slurs. */
@@ -228,7 +237,8 @@ public record PrintedPart(
         wedges,
         textLines,
         octaveLines,
-        endings);
+        endings,
+        jumps);
   }
 
   /** Whether a slur is taken off. One that ends at a hidden note is printed shorter. */

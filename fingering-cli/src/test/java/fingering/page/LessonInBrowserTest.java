@@ -161,7 +161,7 @@ class LessonInBrowserTest extends InBrowser {
     hands().click("#slur");
     awaitRevision(1);
     browser().await("document.querySelector('#slurs li')");
-    assertThat(text("#slurs")).contains("Slur 0.3–0.3.5");
+    assertThat(text("#slurs")).contains("Slur from m. 0, beat 3 to m. 0, beat 3.5");
     browser().await("document.querySelector('#separate')");
     assertThat(faults(browser())).isEmpty();
     assertThat(browser().complaints()).isEmpty();

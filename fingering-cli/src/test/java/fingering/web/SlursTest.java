@@ -76,12 +76,15 @@ class SlursTest {
   void slurIsDrawnAtOnceAndSavedAndUndone() throws Exception {
     String answer = post("slur", "moment=0&to=1").body();
 
-    assertThat(answer).contains("Bowings you changed", "<span>Slur 0.3–0.3.5</span>", "<svg");
+    assertThat(answer)
+        .contains(
+            "Bowings you changed", "<span>Slur from m. 0, beat 3 to m. 0, beat 3.5</span>", "<svg");
     assertThat(saved()).contains("slurs: {0.3: 0.3.5}");
     assertThat(note(0)).contains(OFF);
     assertThat(post("undo", "").body()).doesNotContain("Bowings you changed").contains("<svg");
     assertThat(saved()).doesNotContain("slurs");
-    assertThat(post("redo", "").body()).contains("<span>Slur 0.3–0.3.5</span>");
+    assertThat(post("redo", "").body())
+        .contains("<span>Slur from m. 0, beat 3 to m. 0, beat 3.5</span>");
   }
 
   @Test
@@ -147,7 +150,7 @@ class SlursTest {
   void otherMeasuresKeepTheBowings() throws Exception {
     post("slur", "moment=0&to=1");
     assertThat(post("choice", "part=1&measures=9-16").body())
-        .contains("<span>Slur 0.3–0.3.5</span>");
+        .contains("<span>Slur from m. 0, beat 3 to m. 0, beat 3.5</span>");
     assertThat(saved()).contains("slurs: {0.3: 0.3.5}", "measures: 9-16");
   }
 }

@@ -147,8 +147,12 @@ public record SlurEdit(Lesson lesson, Passage passage) {
                     change.from().toString(),
                     change
                         .to()
-                        .map(to -> text("slur.new", change.from(), to))
-                        .orElseGet(() -> text("slur.none", change.from()))))
+                        .map(to -> text("slur.new", place(change.from()), place(to)))
+                        .orElseGet(() -> text("slur.none", place(change.from())))))
         .collect(ImmutableList.toImmutableList());
+  }
+
+  private static String place(MeasureBeat when) {
+    return text("slur.measure", when.measure(), when.beat().toPlainString());
   }
 }

@@ -11,6 +11,7 @@ import fingering.lesson.StoredLesson;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
@@ -51,7 +52,8 @@ public final class HistoryKeeper implements AutoCloseable {
   /** The history of a lesson; none if there is none to be read. */
   History read(StoredLesson lesson) {
     // After all writes that were asked for before.
-    return Futures.getUnchecked(writer.submit(() -> HistoryFile.read(lesson)));
+    return Objects.requireNonNull(
+        Futures.getUnchecked(writer.submit(() -> HistoryFile.read(lesson))));
   }
 
   /** Waits until all is written. */

@@ -111,6 +111,8 @@ public final class Installer {
             ABOUT,
             "--linux-app-category",
             "sound",
+            "--vendor",
+            "Fingering",
             "--linux-deb-maintainer",
             "fingering@localhost",
             "--linux-shortcut",

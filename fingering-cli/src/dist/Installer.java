@@ -282,7 +282,8 @@ public final class Installer {
     pen.setColor(new Color(0xd9c9a8));
     for (int string = 0; string < 4; string++) {
       int x = 56 + 48 * string;
-      pen.setStroke(new BasicStroke(9 - 2 * string));
+      pen.setStroke(
+          new BasicStroke(9 - 2 * string, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
       pen.draw(new Line2D.Double(x, 8, x, 248));
     }
     pen.setColor(new Color(0xf4a340));

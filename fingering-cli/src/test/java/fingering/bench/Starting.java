@@ -1,5 +1,6 @@
 package fingering.bench;
 
+import com.google.common.base.Splitter;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -65,8 +66,9 @@ public final class Starting {
       return 0;
     }
     // After the name of the program, in hundredths of a second.
-    String[] fields = Files.readString(status).replaceFirst(".*\\) ", "").split(" ");
-    return 10 * (Long.parseLong(fields[13]) + Long.parseLong(fields[14]));
+    List<String> fields =
+        Splitter.on(' ').splitToList(Files.readString(status).replaceFirst(".*\\) ", ""));
+    return 10 * (Long.parseLong(fields.get(13)) + Long.parseLong(fields.get(14)));
   }
 
   private static String java() {

@@ -402,7 +402,7 @@ final class LessonTest {
     assertThat(lines.get(lines.size() - 2)).matches("imke, mine +1 +9 +8  quarter = \\d+");
     assertThat(lines.get(lines.size() - 1)).matches("jonte, low +0 +14 +0  quarter = \\d+");
     assertThat(out("compare", "--lesson", jonte, "--lesson", jonte))
-        .contains("They play every note in the same way.");
+        .contains("They play every note the same way.");
   }
 
   @Test

@@ -35,7 +35,7 @@ public final class LessonsText {
         .forEach(line -> lines.add(style.bold(line)));
     lines.add(
         differing.isEmpty()
-            ? "They play every note in the same way."
+            ? "They play every note the same way."
             : "They play %d of %d measures differently."
                 .formatted(differing.size(), passage.measures().size()));
     lines.add("");

@@ -89,7 +89,8 @@ class SlursTest {
 
   @Test
   void slurTakenOffIsAChangeThatACrossTakesBack() throws Exception {
-    assertThat(post("separate", "moment=3").body()).contains("<span>No slur in m. 1, beat 2.5</span>");
+    assertThat(post("separate", "moment=3").body())
+        .contains("<span>No slur in m. 1, beat 2.5</span>");
     assertThat(saved()).contains("slurs: {1.2.5: none}");
     assertThat(note(2)).doesNotContain(OFF);
 

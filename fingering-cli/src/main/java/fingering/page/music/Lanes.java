@@ -83,7 +83,7 @@ public record Lanes(ImmutableList<Lane> above, ImmutableList<Lane> below) {
         || !mark.finger().equals(second.finger())
         || !mark.string().equals(second.string())
         // Where the hand waits over an open string is no other fingering.
-        || !mark.position().equals(second.position()) && !mark.finger().equals(OPEN);
+        || (!mark.position().equals(second.position()) && !mark.finger().equals(OPEN));
   }
 
   /** The place and name of each of several plans; empty if there is only one. */

@@ -17,14 +17,14 @@ public final class SheetHistories {
   /** The changes of each. */
   private static final int DEEP = 200;
 
-  private record History(ImmutableList<SheetContent> past, SheetContent now) {}
+  private record History(ImmutableList<SheetContent> past, SheetContent present) {}
 
   private final Cache<String, History> histories =
       CacheBuilder.newBuilder().maximumSize(MOST).build();
 
   private Optional<History> of(String id, SheetContent now) {
     return Optional.ofNullable(histories.getIfPresent(id))
-        .filter(history -> history.now().equals(now) && !history.past().isEmpty());
+        .filter(history -> history.present().equals(now) && !history.past().isEmpty());
   }
 
   /** Whether there is a change to undo. */

@@ -46,19 +46,21 @@ final class RandomScore {
   /**
    * A note as it must be read.
    *
+   * @param voice the voice
    * @param start in units from the start of the part
    * @param length in units with the notes tied to it; 0 for a grace note
    * @param written the MIDI number of the printed note
    * @param sounding the MIDI number of the sounding note
    * @param loose whether a harmonic is near, whose pitch is not predicted here
    */
-  record Expected(int start, int length, int written, int sounding, boolean loose) {}
+  record Expected(
+      int voice, int start, int length, int written, int sounding, boolean loose) {}
 
   /** A part: its number, and its notes. */
-  record Part(int number, String name, List<Expected> notes) {}
+  record Part(int number, String name, List<Expected> notes, List<Integer> looseTimes) {}
 
   /** A note that goes on in the next one of its voice. */
-  private record Tied(List<Integer> pitches, List<Integer> first) {}
+  private record Tied(int time, List<Integer> pitches, List<Integer> first) {}
 
   private final Random random;
   private final SchemaContent schema;
@@ -73,6 +75,9 @@ final class RandomScore {
   private int start;
   private List<Expected> notes = new ArrayList<>();
   private List<Integer> looseTimes = new ArrayList<>();
+
+  /** The times of a note and of one that is tied to it. */
+  private List<List<Integer>> links = new ArrayList<>();
 
   RandomScore(Random random, SchemaContent schema) {
     this.random = random;
@@ -89,6 +94,7 @@ final class RandomScore {
     }
   }
 
+  /** The parts, with the notes that must be read. */
   List<Part> parts() {
     return parts;
   }
@@ -149,6 +155,7 @@ final class RandomScore {
         .append("</instrument-name></score-instrument></score-part>\n");
     notes = new ArrayList<>();
     looseTimes = new ArrayList<>();
+    links = new ArrayList<>();
     start = 0;
     transposed = 0;
     List<String> music = new ArrayList<>();
@@ -183,11 +190,14 @@ final class RandomScore {
       music.add(out.toString());
     }
     measures.add(music);
-    parts.add(new Part(number, instrument.printed, loosened()));
+    parts.add(new Part(number, instrument.printed, loosened(), looseTimes));
   }
 
   /** The notes; those at the time of a harmonic, or tied over one, are loose. */
   private List<Expected> loosened() {
+    links.stream()
+        .filter(link -> looseTimes.contains(link.get(0)))
+        .forEach(link -> looseTimes.add(link.get(1)));
     List<Expected> all = new ArrayList<>();
     for (Expected note : notes) {
       boolean near =
@@ -196,9 +206,21 @@ final class RandomScore {
                   time -> time == note.start() || (time > note.start() && time < note.start() + note.length()));
       all.add(
           new Expected(
-              note.start(), note.length(), note.written(), note.sounding(), note.loose() || near));
+              note.voice(), note.start(), note.length(), note.written(), note.sounding(), note.loose() || near));
     }
+    all.removeIf(note -> all.stream().anyMatch(other -> unison(other, note)));
     return all;
+  }
+
+  /** Whether a note is only the other voice of a longer one, or of one as long that comes first. */
+  private static boolean unison(Expected longer, Expected note) {
+    return longer.length() > 0
+        && note.length() > 0
+        && longer.start() == note.start()
+        && longer.written() == note.written()
+        && longer.voice() != note.voice()
+        && (longer.length() > note.length()
+            || (longer.length() == note.length() && longer.voice() < note.voice()));
   }
 
   private void attributes(boolean first, String meter, int staves, boolean mayTranspose) {
@@ -355,14 +377,16 @@ final class RandomScore {
       }
       if (before == null) {
         first.add(notes.size());
-        expect(start + here, units, pitches.get(i), false);
+        expect(voice, start + here, units, pitches.get(i), false);
       } else {
         int at = before.first().get(i);
+        links.add(List.of(before.time(), start + here));
         Expected known = notes.get(at);
         first.add(at);
         notes.set(
             at,
             new Expected(
+                voice,
                 known.start(),
                 start + here + units - known.start(),
                 known.written(),
@@ -370,11 +394,11 @@ final class RandomScore {
                 known.loose()));
       }
     }
-    return tie ? new Tied(pitches, first) : null;
+    return tie ? new Tied(start + here, pitches, first) : null;
   }
 
-  private void expect(int time, int length, int written, boolean loose) {
-    notes.add(new Expected(time, length, written, written + transposed, loose));
+  private void expect(int voice, int time, int length, int written, boolean loose) {
+    notes.add(new Expected(voice, time, length, written, written + transposed, loose));
   }
 
   private void grace(int voice, int staves, int here) {
@@ -390,7 +414,7 @@ final class RandomScore {
             false,
             false,
             "");
-    expect(start + here, 0, pitch, loose);
+    expect(voice, start + here, 0, pitch, loose);
     if (loose) {
       looseTimes.add(start + here);
     }

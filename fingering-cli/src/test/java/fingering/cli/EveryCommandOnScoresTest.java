@@ -11,7 +11,6 @@ import fingering.musicxml.reading.ScoreReader;
 import fingering.tables.Instrument;
 import fingering.wide.Figures;
 import fingering.wide.Scores;
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -57,8 +56,7 @@ final class EveryCommandOnScoresTest {
               PER_PART,
               "practice --lesson FOLDER/own.yaml --from 40 --to 60 --by 2026-12-12 --today 2026-11-21 --format text|html --calendar FOLDER/days.ics")
           .put(
-              PER_PART,
-              "journal add --journal FOLDER/own.journal --clean 50 --at 2026-11-21T18:30")
+              PER_PART, "journal add --journal FOLDER/own.journal --clean 50 --at 2026-11-21T18:30")
           .put(PER_PART, "journal show --journal FOLDER/own.journal --format text|svg")
           .put(PER_PART, "lesson list FOLDER")
           .put(PER_PART, "lesson show FOLDER/own.yaml")
@@ -147,8 +145,7 @@ final class EveryCommandOnScoresTest {
       }
       String what = String.join(" ", words).replace(made.toString(), "FOLDER");
       boolean opens = words.get(0).equals("open");
-      judge(
-          what, figures.timed(what, () -> opens ? opened(words) : Session.of(words.toArray())));
+      judge(what, figures.timed(what, () -> opens ? opened(words) : Session.of(words.toArray())));
     }
     try (Stream<Path> left = Files.walk(made)) {
       left.filter(file -> file.getFileName().toString().matches("\\..*|.*\\.(part|tmp)"))
@@ -166,7 +163,8 @@ final class EveryCommandOnScoresTest {
           what + ": exit code " + session.code() + ", " + session.err());
     }
     figures.check(
-        !session.err().matches("(?s).*(Exception|\tat |\\bnull\\b).*"), what + ": " + session.err());
+        !session.err().matches("(?s).*(Exception|\tat |\\bnull\\b).*"),
+        what + ": " + session.err());
   }
 
   /** Opens the page, and ends it as soon as it answers. */

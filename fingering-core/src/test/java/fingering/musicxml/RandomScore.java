@@ -29,8 +29,12 @@ final class RandomScore {
     }
   }
 
-  private static final String[] STEPS = {"C", "C1", "D", "E-1", "E", "F", "F1", "G", "A-1", "A", "B-1", "B"};
-  private static final String[] METERS = {"4/4 96", "3/4 72", "6/8 72", "5/8 60", "3+2/8 60", "7/16 42", "2/2 96", "- 60"};
+  private static final String[] STEPS = {
+    "C", "C1", "D", "E-1", "E", "F", "F1", "G", "A-1", "A", "B-1", "B"
+  };
+  private static final String[] METERS = {
+    "4/4 96", "3/4 72", "6/8 72", "5/8 60", "3+2/8 60", "7/16 42", "2/2 96", "- 60"
+  };
   private static final String[] DIVISIONS = {"24", "48", "480", "1", "10080", "24"};
 
   /** Lengths in 24ths of a quarter note, and how they are printed. */
@@ -53,8 +57,7 @@ final class RandomScore {
    * @param sounding the MIDI number of the sounding note
    * @param loose whether a harmonic is near, whose pitch is not predicted here
    */
-  record Expected(
-      int voice, int start, int length, int written, int sounding, boolean loose) {}
+  record Expected(int voice, int start, int length, int written, int sounding, boolean loose) {}
 
   /** A part: its number, and its notes. */
   record Part(int number, String name, List<Expected> notes, List<Integer> looseTimes) {}
@@ -147,7 +150,9 @@ final class RandomScore {
   private void part(int number, String[] meters) {
     instrument = Strings.values()[random.nextInt(Strings.values().length)];
     String instrumentId = "P" + number + "-I1";
-    list.append("<score-part id=\"P%d\"><part-name>%s</part-name>".formatted(number, instrument.printed))
+    list.append(
+            "<score-part id=\"P%d\"><part-name>%s</part-name>"
+                .formatted(number, instrument.printed))
         .append(maybe(3, "part-name-display", "name-display"))
         .append(maybe(3, "part-abbreviation", "part-name"))
         .append("<score-instrument id=\"" + instrumentId + "\"><instrument-name>")
@@ -203,10 +208,17 @@ final class RandomScore {
       boolean near =
           looseTimes.stream()
               .anyMatch(
-                  time -> time == note.start() || (time > note.start() && time < note.start() + note.length()));
+                  time ->
+                      time == note.start()
+                          || (time > note.start() && time < note.start() + note.length()));
       all.add(
           new Expected(
-              note.voice(), note.start(), note.length(), note.written(), note.sounding(), note.loose() || near));
+              note.voice(),
+              note.start(),
+              note.length(),
+              note.written(),
+              note.sounding(),
+              note.loose() || near));
     }
     all.removeIf(note -> all.stream().anyMatch(other -> unison(other, note)));
     return all;
@@ -235,7 +247,8 @@ final class RandomScore {
       out.append("<time><senza-misura/></time>");
     } else if (!meter.isEmpty()) {
       String[] time = meter.split(" ")[0].split("/");
-      out.append("<time><beats>" + time[0] + "</beats><beat-type>" + time[1] + "</beat-type></time>");
+      out.append(
+          "<time><beats>" + time[0] + "</beats><beat-type>" + time[1] + "</beat-type></time>");
     }
     if (first && staves > 1) {
       out.append("<staves>" + staves + "</staves>");
@@ -257,7 +270,8 @@ final class RandomScore {
       case 0 -> "<clef><sign>G</sign><line>2</line></clef>";
       case 1 -> "<clef><sign>F</sign><line>4</line></clef>";
       case 2 -> "<clef><sign>C</sign><line>" + (3 + random.nextInt(2)) + "</line></clef>";
-      default -> "<clef><sign>G</sign><line>2</line><clef-octave-change>1</clef-octave-change></clef>";
+      default ->
+          "<clef><sign>G</sign><line>2</line><clef-octave-change>1</clef-octave-change></clef>";
     };
   }
 
@@ -438,7 +452,9 @@ final class RandomScore {
         .formatted(step.charAt(0), alter, midi / 12 - 1);
   }
 
-  /** Writes a note with anything that may stand at it. Returns whether it has to do with harmonics. */
+  /**
+   * Writes a note with anything that may stand at it. Returns whether it has to do with harmonics.
+   */
   private boolean note(
       int voice,
       int staves,

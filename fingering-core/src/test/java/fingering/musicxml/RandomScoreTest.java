@@ -257,8 +257,7 @@ class RandomScoreTest {
             .flatMap(
                 mark ->
                     Stream.concat(
-                        mark.words().stream(),
-                        mark.numeral().stream().mapToObj(RomanNumeral::of)))
+                        mark.words().stream(), mark.numeral().stream().mapToObj(RomanNumeral::of)))
             .collect(Collectors.toSet());
     if (!same(without(random.partwise(), Set.of()), without(marked, words))) {
       fault(number, "more than marks has changed");

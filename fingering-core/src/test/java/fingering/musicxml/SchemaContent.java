@@ -22,7 +22,8 @@ import org.xml.sax.SAXException;
  */
 final class SchemaContent {
   private static final List<String> WORDS =
-      List.of("a", "dolce", "pizz.", "arco", "sul G", "III", "4", "rit.", "Allegro", "é–&amp;", "1");
+      List.of(
+          "a", "dolce", "pizz.", "arco", "sul G", "III", "4", "rit.", "Allegro", "é–&amp;", "1");
 
   /** A value for each pattern of the schema. */
   private static final Map<String, String> PATTERNS =
@@ -138,7 +139,8 @@ final class SchemaContent {
   private int times(Element part, int depth) {
     String most = part.getAttribute("maxOccurs");
     int least = part.getAttribute("minOccurs").isEmpty() ? 1 : number(part, "minOccurs");
-    int more = most.isEmpty() ? 1 : most.equals("unbounded") ? least + 2 : number(part, "maxOccurs");
+    int more =
+        most.isEmpty() ? 1 : most.equals("unbounded") ? least + 2 : number(part, "maxOccurs");
     boolean enough = depth > MOST_DEEP || random.nextInt(3) > 0;
     return enough ? least : least + random.nextInt(Math.min(more, least + 2) - least + 1);
   }
@@ -169,9 +171,7 @@ final class SchemaContent {
                     : element(
                         part.getAttribute("name"),
                         part.getAttribute("type"),
-                        children(part).stream()
-                            .flatMap(type -> children(type).stream())
-                            .toList(),
+                        children(part).stream().flatMap(type -> children(type).stream()).toList(),
                         depth + 1));
         default -> throw new IllegalStateException(kind(part));
       }
@@ -258,8 +258,7 @@ final class SchemaContent {
     }
     least = base.equals("xs:positiveInteger") ? Math.max(1, least) : least;
     least = base.equals("xs:nonNegativeInteger") ? Math.max(0, least) : least;
-    return String.valueOf(
-        (int) least + random.nextInt((int) (Math.max(most, least) - least) + 1));
+    return String.valueOf((int) least + random.nextInt((int) (Math.max(most, least) - least) + 1));
   }
 
   private String enumeration(Element rule) {

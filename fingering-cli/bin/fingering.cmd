@@ -6,12 +6,13 @@ set "here=%~dp0.."
 set "jar=%here%\lib\fingering.jar"
 if exist "%here%\pom.xml" set "jar=%here%\target\fingering.jar"
 if not exist "%jar%" if exist "%here%\pom.xml" (
-  echo fingering: building the program once; this takes some minutes. 1>&2
+  echo fingering: building Fingering with Maven, this once: about a minute, or several on a busy machine or where Maven 1>&2
+  echo   downloads libraries first. 1>&2
   pushd "%here%\.."
   call mvn -q -B -Dmaven.test.skip=true package 1>&2
   if errorlevel 1 (
     popd
-    echo fingering: the program could not be built; it needs JDK 17 and Maven. 1>&2
+    echo fingering: Fingering could not be built; it needs JDK 17 and Maven. 1>&2
     exit /b 3
   )
   popd

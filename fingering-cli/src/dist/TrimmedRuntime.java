@@ -20,6 +20,24 @@ public final class TrimmedRuntime {
    */
   private static final String ENCODINGS = "jdk.charsets";
 
+  /**
+   * Libraries of Linux for windows, pictures and sound. The program has none of these, but the XML
+   * binding asks for their module. Without them a package depends on no system library for them.
+   */
+  private static final List<String> UNUSED =
+      List.of(
+          "libawt.so",
+          "libawt_headless.so",
+          "libawt_xawt.so",
+          "libfontmanager.so",
+          "libfreetype.so",
+          "libjavajpeg.so",
+          "libjawt.so",
+          "libjsound.so",
+          "liblcms.so",
+          "libmlib_image.so",
+          "libsplashscreen.so");
+
   private TrimmedRuntime() {}
 
   /**
@@ -51,6 +69,9 @@ public final class TrimmedRuntime {
         "--compress=2",
         "--output",
         runtime.toString());
+    for (String library : UNUSED) {
+      Files.deleteIfExists(runtime.resolve("lib").resolve(library));
+    }
     System.out.println("A runtime of " + modules + "," + ENCODINGS + " in " + runtime);
   }
 

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Whether somebody started the program without a terminal, such as by a double click. Such a reader
@@ -15,7 +16,7 @@ import java.util.stream.IntStream;
  *
  * <ul>
  *   <li>whoever packs the program says so, with the property {@value #PROPERTY}: entries of a
- *       desktop menu, application bundles;
+ *       desktop menu, application bundles; arguments are then files to open;
  *   <li>the program runs in {@code javaw}, with which Windows opens a jar, and which has neither
  *       input nor output;
  *   <li>input, output and errors all lead nowhere, as when a desktop of another system opens a jar.
@@ -28,10 +29,18 @@ final class DesktopStart {
 
   private DesktopStart() {}
 
-  /** Whether the running program was started so. */
-  static boolean ofThisProgram() {
-    return is(
-        Boolean.getBoolean(PROPERTY), ProcessHandle.current().info().command(), Path.of("/dev"));
+  /** The command that the running program was started with: the typed one, or to open the page. */
+  static String[] command(String... arguments) {
+    boolean said = Boolean.getBoolean(PROPERTY);
+    boolean page =
+        (said || arguments.length == 0)
+            && is(said, ProcessHandle.current().info().command(), Path.of("/dev"));
+    return page ? opening(arguments) : arguments;
+  }
+
+  /** The command that opens the page, with a file or without. */
+  static String[] opening(String... files) {
+    return Stream.concat(Stream.of("open", "--demo"), Stream.of(files)).toArray(String[]::new);
   }
 
   /**

@@ -10,6 +10,7 @@ import fingering.cli.terminal.PrintingStoppedException;
 import fingering.cli.terminal.Screen;
 import fingering.files.FileProblem;
 import fingering.musicxml.SelectionException;
+import fingering.musicxml.reading.ScoreReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
@@ -27,8 +28,20 @@ public final class Main {
 
   /** Runs the command, or opens the page for a double click, and exits with its code. */
   public static void main(String[] arguments) {
-    boolean desktop = arguments.length == 0 && DesktopStart.ofThisProgram();
-    System.exit(desktop ? run("open", "--demo") : run(arguments));
+    String[] command = DesktopStart.command(arguments);
+    if (Commands.readsScores(command)) {
+      prepareReading();
+    }
+    System.exit(run(command));
+  }
+
+  /** Reading takes half of the time of a short command; part of that is done meanwhile. */
+  private static void prepareReading() {
+    Thread thread = new Thread(ScoreReader::prepare, "preparing");
+    thread.setDaemon(true);
+    // What fails here fails again in reading, where it is reported.
+    thread.setUncaughtExceptionHandler((failed, error) -> {});
+    thread.start();
   }
 
   private static int run(String... arguments) {

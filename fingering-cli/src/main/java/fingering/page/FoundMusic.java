@@ -14,7 +14,6 @@ import fingering.music.Measure;
 import fingering.music.Passage;
 import fingering.music.print.PrintedPart;
 import fingering.musicxml.reading.PartInfo;
-import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;
 import fingering.page.music.Lanes;
 import fingering.page.music.MusicPanel;
@@ -105,16 +104,7 @@ final class FoundMusic {
         .asMap()
         .forEach(
             (part, inPart) -> {
-              Passage passage =
-                  score.passage(
-                      part,
-                      new PassageRequest(
-                          Optional.empty(),
-                          request.instrument(),
-                          Optional.empty(),
-                          request.tempo(),
-                          Optional.empty()),
-                      request.setup());
+              Passage passage = score.passage(part, request.passage(score), request.setup());
               PrintedPart printed = score.printed(passage, Optional.empty());
               for (Found found : inPart) {
                 left--;

@@ -48,9 +48,9 @@ final class PageStyle {
     return Templates.elements(read("page.css") + music() + read("player.css") + read("gift.css"));
   }
 
-  /** The script that plays the music. */
+  /** The scripts of the file for a student: they unpack the music and play it. */
   static String player() {
-    return read("player.js");
+    return read("unpack.js") + read("player.js");
   }
 
   /** The style of drawn music. */

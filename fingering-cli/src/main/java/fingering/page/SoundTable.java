@@ -22,7 +22,8 @@ import java.util.Optional;
 
 /**
  * What the player of a page plays, as JSON. Times are in microseconds at the tempo to reach, from
- * the first click of the count-in.
+ * the first click of the count-in. Moments are rows without names, because long music has
+ * thousands.
  *
  * @param key changes when the music or a tempo changes
  * @param json the table
@@ -55,7 +56,7 @@ public record SoundTable(String key, String json) {
         .put("goal", top.perMinute())
         .put("countIn", times.countIn());
     measures(table.putArray("measures"), times, passage);
-    moments(table.putArray("moments"), times, passage);
+    moments(table.putArray("moments"), times);
     clicks(table.putObject("clicks"), times);
     ArrayNode tempi = table.putArray("tempi");
     for (Change change : times.tempi()) {
@@ -83,27 +84,25 @@ public record SoundTable(String key, String json) {
     }
   }
 
-  /** The notes of a moment together; grace notes begin before the moment that they lead to. */
-  private static void moments(ArrayNode moments, NoteTimes times, Passage passage) {
+  /**
+   * The notes of each moment: moment, start, whether they are plucked, their pitches, and their
+   * lengths. Grace notes begin before the moment that they lead to.
+   */
+  private static void moments(ArrayNode moments, NoteTimes times) {
     List<Sound> sounds = times.sounds();
     for (int i = 0; i < sounds.size(); ) {
       Sound first = sounds.get(i);
-      ObjectNode moment =
-          moments
-              .addObject()
-              .put("moment", first.moment())
-              .put("measure", passage.moments().get(first.moment()).place().measureIndex())
-              .put("start", first.start());
-      if (first.pizzicato()) {
-        moment.put("plucked", true);
-      }
-      ArrayNode notes = moment.putArray("notes");
+      ArrayNode moment =
+          moments.addArray().add(first.moment()).add(first.start()).add(first.pizzicato() ? 1 : 0);
+      ArrayNode pitches = moment.addArray();
+      ArrayNode lengths = moment.addArray();
       for (;
           i < sounds.size()
               && sounds.get(i).moment() == first.moment()
               && sounds.get(i).start() == first.start();
           i++) {
-        notes.addArray().add(sounds.get(i).note().midi()).add(sounds.get(i).length());
+        pitches.add(sounds.get(i).note().midi());
+        lengths.add(sounds.get(i).length());
       }
     }
   }

@@ -2,7 +2,10 @@ package fingering.sheet;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -25,6 +28,21 @@ public record SheetContent(
     /** The only or first value of a key; empty if the key is not given. */
     public String value(String key) {
       return keys.get(key).stream().findFirst().orElse("");
+    }
+
+    /** A copy with another value of a key; without the key if the value is empty. */
+    public Piece with(String key, String value) {
+      Set<String> order = new LinkedHashSet<>(keys.keySet());
+      order.add(key);
+      ImmutableListMultimap.Builder<String, String> changed = ImmutableListMultimap.builder();
+      for (String each : order) {
+        changed.putAll(
+            each,
+            !each.equals(key)
+                ? keys.get(each)
+                : value.isEmpty() ? ImmutableList.of() : ImmutableList.of(value));
+      }
+      return new Piece(scale, changed.build());
     }
   }
 
@@ -68,5 +86,35 @@ public record SheetContent(
       }
     }
     return new SheetContent(keys, others.build());
+  }
+
+  /** Whether there is another piece of the same kind some places away. */
+  public boolean canMove(int piece, int places) {
+    int other = piece + places;
+    return inside(piece) && inside(other) && pieces.get(piece).scale() == pieces.get(other).scale();
+  }
+
+  /** A copy in which a piece and the one some places away change places; the same if it cannot. */
+  public SheetContent moved(int piece, int places) {
+    if (!canMove(piece, places)) {
+      return this;
+    }
+    List<Piece> moved = new ArrayList<>(pieces);
+    Collections.swap(moved, piece, piece + places);
+    return new SheetContent(keys, ImmutableList.copyOf(moved));
+  }
+
+  /** A copy with another piece in place of one, by its index from 0; the same if there is none. */
+  public SheetContent replacing(int piece, Piece other) {
+    if (!inside(piece)) {
+      return this;
+    }
+    List<Piece> changed = new ArrayList<>(pieces);
+    changed.set(piece, other);
+    return new SheetContent(keys, ImmutableList.copyOf(changed));
+  }
+
+  private boolean inside(int piece) {
+    return piece >= 0 && piece < pieces.size();
   }
 }

@@ -6,6 +6,7 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.hash.Hashing;
+import com.google.common.primitives.Ints;
 import fingering.lesson.StoredLesson;
 import fingering.page.audition.AskedScale;
 import fingering.page.audition.ScaleMenus;
@@ -22,6 +23,7 @@ import fingering.sheet.StoredSheet;
 import fingering.tables.FingeringException;
 import fingering.userfile.UserFileStore;
 import fingering.web.audition.SheetAdviser;
+import fingering.web.audition.SheetHistories;
 import fingering.web.audition.SheetsFolder;
 import fingering.web.folder.StudentsFolder;
 import fingering.web.folder.TeachersFolder;
@@ -55,6 +57,7 @@ final class AuditionHandler implements Handler {
   private final StudentsFolder students;
   private final SheetAdviser adviser;
   private final Clock clock;
+  private final SheetHistories histories = new SheetHistories();
 
   AuditionHandler(
       Frames frames,
@@ -187,7 +190,13 @@ final class AuditionHandler implements Handler {
       SheetContent.Piece piece = stored.content().pieces().get(i);
       pieces.add(
           new SheetView.Piece(
-              i, SheetForm.name(piece), SheetForm.about(piece), link(stored, piece)));
+              i,
+              SheetForm.name(piece),
+              SheetForm.about(piece),
+              link(stored, piece),
+              stored.content().canMove(i, -1),
+              stored.content().canMove(i, 1),
+              SheetForm.fields(piece)));
     }
     return new SheetView(
         address(entry),
@@ -201,6 +210,7 @@ final class AuditionHandler implements Handler {
         music(),
         ScaleMenus.of(ImmutableMap.of()),
         ScalesHandler.PAGE + "?sheet=" + entry.id(),
+        histories.undoes(entry.id(), stored.content()),
         said);
   }
 
@@ -273,10 +283,13 @@ final class AuditionHandler implements Handler {
         .map(
             content -> {
               UserFileStore.Saved saved = sheets.save(entry.stored(), content, today());
+              if (!address.group(2).equals("undo")) {
+                histories.add(entry.id(), entry.stored().content(), content);
+              }
               return answer(
                   sheets.sheet(entry.id()).orElse(entry),
                   said(entry.stored().file(), saved),
-                  false);
+                  address.group(2).equals("undo"));
             });
   }
 
@@ -301,15 +314,27 @@ final class AuditionHandler implements Handler {
                           "octaves", fields.getOrDefault("octaves", ""),
                           "allow", fields.getOrDefault("allow", "")))));
       case "excerpt" -> Optional.of(with(entry, excerpt(entry.stored(), fields)));
-      case "remove" ->
-          Optional.of(
-              before.without(
-                  Optional.ofNullable(fields.get("piece"))
-                      .filter(piece -> piece.matches("\\d{1,4}"))
-                      .map(Integer::valueOf)
-                      .orElse(-1)));
+      case "remove" -> Optional.of(before.without(index(fields)));
+      case "up" -> Optional.of(before.moved(index(fields), -1));
+      case "down" -> Optional.of(before.moved(index(fields), 1));
+      case "change" -> Optional.of(changed(entry, index(fields), fields));
+      case "undo" -> histories.before(entry.id(), before);
       default -> Optional.empty();
     };
+  }
+
+  private static int index(Map<String, String> fields) {
+    return Optional.ofNullable(Ints.tryParse(fields.getOrDefault("piece", ""))).orElse(-1);
+  }
+
+  private SheetContent changed(SheetsFolder.Entry entry, int index, Map<String, String> fields) {
+    SheetContent before = entry.stored().content();
+    if (index < 0 || index >= before.pieces().size()) {
+      return before;
+    }
+    SheetContent.Piece piece = SheetForm.changed(before.pieces().get(index), fields);
+    check(entry, piece);
+    return before.replacing(index, piece);
   }
 
   /**
@@ -318,15 +343,18 @@ final class AuditionHandler implements Handler {
    * @throws FingeringException if it cannot be planned; the message is one sentence
    */
   SheetContent with(SheetsFolder.Entry entry, SheetContent.Piece piece) {
-    SheetContent content = entry.stored().content();
-    SheetContent alone = new SheetContent(content.keys(), ImmutableList.of(piece));
+    check(entry, piece);
+    return entry.stored().content().with(piece);
+  }
+
+  private void check(SheetsFolder.Entry entry, SheetContent.Piece piece) {
+    SheetContent alone = new SheetContent(entry.stored().content().keys(), ImmutableList.of(piece));
     adviser.problems(AuditionSheetFile.of(entry.stored().file(), alone)).stream()
         .findFirst()
         .ifPresent(
             problem -> {
               throw new FingeringException(problem);
             });
-    return content.with(piece);
   }
 
   private SheetContent.Piece excerpt(StoredSheet sheet, Map<String, String> fields) {

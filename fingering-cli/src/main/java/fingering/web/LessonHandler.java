@@ -9,6 +9,7 @@ import com.google.common.primitives.Ints;
 import fingering.lesson.Lesson;
 import fingering.lesson.LessonPlan;
 import fingering.music.Moment;
+import fingering.music.SlurChanges;
 import fingering.music.Tempo;
 import fingering.page.LivePage;
 import fingering.page.NoteWays;
@@ -26,6 +27,7 @@ import fingering.web.lesson.LessonEdit;
 import fingering.web.lesson.OpenLesson;
 import fingering.web.lesson.OpenLessons;
 import fingering.web.lesson.Planned;
+import fingering.web.lesson.SlurEdit;
 import fingering.web.typed.TypedFiles;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -139,6 +141,10 @@ final class LessonHandler implements Handler {
   private static Optional<OpenLessons.Change> change(String kind, Map<String, String> form) {
     return switch (kind) {
       case "plan" -> Optional.of(edit(form, edit -> edit.choosing(field(form, "plan"))));
+      case "below" ->
+          Optional.of(
+              (now, planned) ->
+                  OpenLessons.step(now, now.lesson().withBelow(given(form, "below"))));
       case "fix" ->
           Optional.of(
               edit(
@@ -151,6 +157,9 @@ final class LessonHandler implements Handler {
           Optional.of(edit(form, edit -> edit.dropping(field(form, "key"), field(form, "value"))));
       case "clear" ->
           Optional.of(edit(form, edit -> edit.freeing(number(form, "from"), number(form, "to"))));
+      case "slur" -> Optional.of(slurs(edit -> edit.slurring(moment(form), number(form, "to"))));
+      case "separate" -> Optional.of(slurs(edit -> edit.separating(moment(form))));
+      case "printed" -> Optional.of(slurs(edit -> edit.asPrinted(field(form, "place"))));
       case "undo" -> Optional.of((now, planned) -> OpenLessons.undone(now));
       case "redo" -> Optional.of((now, planned) -> OpenLessons.redone(now));
       default -> Optional.empty();
@@ -174,6 +183,11 @@ final class LessonHandler implements Handler {
     };
   }
 
+  private static OpenLessons.Change slurs(Function<SlurEdit, Lesson> edit) {
+    return (now, planned) ->
+        OpenLessons.step(now, edit.apply(new SlurEdit(now.lesson(), planned.passage())));
+  }
+
   private static Lesson demanding(LessonEdit edit, Map<String, String> form) {
     String span = LessonEdit.span(edit.passage(), number(form, "from"), number(form, "to"));
     String key = field(form, "key");
@@ -185,6 +199,7 @@ final class LessonHandler implements Handler {
 
   private Lesson chosen(OpenLesson now, Map<String, String> form) {
     Optional<String> student = given(form, "student");
+    Optional<String> part = given(form, "part");
     return now.lesson()
         .withStudent(
             student.isPresent()
@@ -194,7 +209,9 @@ final class LessonHandler implements Handler {
                     // A student who is in no menu stays.
                     .or(now.lesson()::student)
                 : Optional.empty())
-        .withPart(given(form, "part"))
+        .withPart(part)
+        // Places in another part are other notes.
+        .withSlurs(part.equals(now.lesson().part()) ? now.lesson().slurs() : SlurChanges.NONE)
         .withMeasures(given(form, "measures"))
         .withTempo(given(form, "tempo").map(Tempo::parse));
   }
@@ -247,6 +264,7 @@ final class LessonHandler implements Handler {
                     NoteWays.names(moment.starting())),
                 locked,
                 beat.isPresent() ? "" : moment.grace() ? text("note.grace") : text("note.twice"),
+                SlurEdit.at(planned.passage(), m),
                 NoteWays.of(ways(planned, chosen, m, locked), now))));
   }
 

@@ -27,6 +27,7 @@ import fingering.page.music.Lanes;
 import fingering.page.music.LineDrawer;
 import fingering.page.music.Rings;
 import fingering.plan.Plan;
+import fingering.tables.Pitch;
 import fingering.tables.Position;
 import fingering.tables.RomanNumeral;
 import fingering.web.folder.StudentsFolder;
@@ -35,6 +36,7 @@ import fingering.web.lesson.LessonEdit;
 import fingering.web.lesson.OpenLesson;
 import fingering.web.lesson.OpenLessons;
 import fingering.web.lesson.Planned;
+import fingering.web.lesson.SlurEdit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -86,9 +88,15 @@ final class LessonPages {
    */
   private record Shown(
       String lesson, LineDrawer drawer, Plan plan, ImmutableMap<Integer, LineDrawer.Line> lines) {
-    /** The lines of the same music that the page does not show as they are. */
-    List<LineDrawer.Line> missing(List<LineDrawer.Line> music) {
-      return music.stream().filter(line -> !line.equals(lines.get(line.number()))).toList();
+    /** The lines of some music that the page does not show as they are. */
+    List<LineDrawer.Line> missing(LineDrawer other, List<LineDrawer.Line> music) {
+      Map<Integer, LineDrawer.Line> known = linesOf(other);
+      return music.stream().filter(line -> !line.equals(known.get(line.number()))).toList();
+    }
+
+    /** The lines that show music of a drawer. */
+    ImmutableMap<Integer, LineDrawer.Line> linesOf(LineDrawer other) {
+      return other == drawer ? lines : ImmutableMap.of();
     }
   }
 
@@ -185,7 +193,7 @@ final class LessonPages {
     LineDrawer drawer = planned.drawer(window(fields) < WIDE_WINDOW);
     ImmutableList<LineDrawer.Line> lines = drawer.lines(lanes, rings(open, planned));
     Optional<Shown> before = shown(page, open, drawer);
-    List<LineDrawer.Line> changed = before.map(old -> old.missing(lines)).orElse(lines);
+    List<LineDrawer.Line> changed = before.map(old -> old.missing(drawer, lines)).orElse(lines);
     List<LineDrawer.Line> now =
         before.isPresent()
             ? onScreen(changed, drawer.ids(), fields)
@@ -212,10 +220,8 @@ final class LessonPages {
                             planned.advice().line(planned.plan())),
                     planned.advice().remarks(planned.plan()),
                     demands(open, planned),
-                    lanes.below().stream()
-                        .map(lane -> text("plan.below", lane.name()))
-                        .findFirst()
-                        .orElse(""),
+                    SlurEdit.chips(open.lesson().slurs()),
+                    below(open, planned),
                     lanes.signs(),
                     content.care(),
                     open.saved() ? open.name() : "",
@@ -245,15 +251,15 @@ final class LessonPages {
     LineDrawer drawer = planned.drawer(window(fields) < WIDE_WINDOW);
     ImmutableList<LineDrawer.Line> lines = drawer.lines(planned.lanes(), rings(open, planned));
     Optional<Shown> before = shown(page, open, drawer);
-    List<LineDrawer.Line> missing = before.map(old -> old.missing(lines)).orElse(List.of());
+    List<LineDrawer.Line> missing = before.map(old -> old.missing(drawer, lines)).orElse(List.of());
     remember(page, open, drawer, planned.plan(), before, missing);
     return Reply.html(Reply.DONE, LivePage.lines(drawer.draw(missing)));
   }
 
-  /** What a page shows, if it shows music of this drawer. */
+  /** What a page shows, if it can show the music of a drawer by replacing lines. */
   private Optional<Shown> shown(String page, OpenLesson open, LineDrawer drawer) {
     return Optional.ofNullable(shown.getIfPresent(page))
-        .filter(old -> old.lesson().equals(open.id()) && old.drawer() == drawer);
+        .filter(old -> old.lesson().equals(open.id()) && old.drawer().ids().equals(drawer.ids()));
   }
 
   private void remember(
@@ -264,7 +270,7 @@ final class LessonPages {
       Optional<Shown> before,
       List<LineDrawer.Line> sent) {
     Map<Integer, LineDrawer.Line> known = new HashMap<>();
-    before.ifPresent(old -> known.putAll(old.lines()));
+    before.ifPresent(old -> known.putAll(old.linesOf(drawer)));
     sent.forEach(line -> known.put(line.number(), line));
     shown.put(page, new Shown(open.id(), drawer, plan, ImmutableMap.copyOf(known)));
   }
@@ -281,9 +287,13 @@ final class LessonPages {
             .toList();
   }
 
-  /** The moments at which two plans of the same music differ. */
+  private static List<Pitch> pitches(Plan plan) {
+    return plan.notes().stream().map(note -> note.note().written()).toList();
+  }
+
+  /** The moments at which two plans differ; none if they are of different notes. */
   private static ImmutableList<Integer> changes(Plan before, Plan now) {
-    if (before.notes().size() != now.notes().size()) {
+    if (!pitches(before).equals(pitches(now))) {
       return ImmutableList.of();
     }
     return IntStream.range(0, now.notes().size())
@@ -305,26 +315,51 @@ final class LessonPages {
   }
 
   private static ImmutableList<PlanChoice> plans(OpenLesson open, Planned planned) {
-    Map<String, String> names = new LinkedHashMap<>();
+    Map<String, String> names = names(open, planned);
     String shownName =
         open.lesson().chosen().map(LessonPlan::name).orElseGet(() -> planned.plan().name());
-    Map<String, String> values = new HashMap<>();
-    for (Plan plan : planned.advice().content().comparison().plans()) {
-      String value =
-          PlanName.named(plan).filter(PlanName::known).map(PlanName::word).orElse(plan.name());
-      names.put(value, plan.name());
-      values.put(plan.name(), value);
-    }
-    names.putIfAbsent(PlanName.FREE.word(), text("plan.free"));
-    for (LessonPlan plan : ordered(open.lesson().plans())) {
-      names.putIfAbsent(plan.name(), plan.name());
-    }
-    String chosen = names.containsKey(shownName) ? shownName : values.get(shownName);
+    return choices(names, names.containsKey(shownName) ? shownName : value(planned.plan()));
+  }
+
+  /** The plans for below the staff: the one that the verdict weighs, any other one, or none. */
+  private static ImmutableList<PlanChoice> below(OpenLesson open, Planned planned) {
+    String chosen = open.lesson().below().orElse("");
+    Map<String, String> names = new LinkedHashMap<>();
+    names.put(
+        "",
+        planned
+            .rival()
+            .filter(plan -> chosen.isEmpty())
+            .map(plan -> text("plan.weighed-name", plan.name()))
+            .orElseGet(() -> text("plan.weighed")));
+    names.putAll(names(open, planned));
+    names.put(Lesson.NONE_BELOW, text("plan.none-below"));
+    return choices(names, names.containsKey(chosen) ? chosen : "");
+  }
+
+  private static ImmutableList<PlanChoice> choices(Map<String, String> names, String chosen) {
     return names.entrySet().stream()
         .map(
             entry ->
                 new PlanChoice(entry.getKey(), entry.getValue(), entry.getKey().equals(chosen)))
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /** The names of the plans, by what is sent for them. */
+  private static Map<String, String> names(OpenLesson open, Planned planned) {
+    Map<String, String> names = new LinkedHashMap<>();
+    for (Plan plan : planned.advice().content().comparison().plans()) {
+      names.put(value(plan), plan.name());
+    }
+    names.putIfAbsent(PlanName.FREE.word(), text("plan.free"));
+    for (LessonPlan plan : ordered(open.lesson().plans())) {
+      names.putIfAbsent(plan.name(), plan.name());
+    }
+    return names;
+  }
+
+  private static String value(Plan plan) {
+    return PlanName.named(plan).filter(PlanName::known).map(PlanName::word).orElse(plan.name());
   }
 
   /** The plans in an order that does not change when another one is chosen. */

@@ -86,7 +86,7 @@ public final class LocalServer implements AutoCloseable {
                 pages,
                 new SoundHandler(teachers, lessons, clock),
                 new HomeHandler(frames, teachers),
-                new StudentsHandler(frames, students, clock),
+                new StudentsHandler(frames, students, lessons, clock),
                 new BesideHandler(frames, teachers, students, lessons, adviser),
                 new AuditionHandler(frames, teachers, sheets, students, adviser.sheets(), clock),
                 new ScalesHandler(frames, teachers, sheets, students, adviser.sheets(), clock),

@@ -2,18 +2,21 @@ package fingering.web;
 
 import static fingering.page.view.PageText.text;
 
-import com.google.common.cache.Cache;
-import com.google.common.cache.CacheBuilder;
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
 import com.google.common.primitives.Ints;
 import fingering.demand.MeasureSpan;
 import fingering.lesson.Hearing;
 import fingering.lesson.Lesson;
+import fingering.lesson.LessonLadder;
 import fingering.music.Passage;
 import fingering.music.Tempo;
 import fingering.page.LessonTools;
 import fingering.page.live.PracticeNow;
 import fingering.page.live.PracticeView;
+import fingering.page.live.StudentView.Tick;
 import fingering.practice.JournalEntry;
+import fingering.practice.MetronomeScale;
 import fingering.tables.FingeringException;
 import fingering.web.folder.TeachersFolder;
 import fingering.web.lesson.LessonJournal;
@@ -22,31 +25,28 @@ import fingering.web.lesson.OpenLessons;
 import fingering.web.lesson.Planned;
 import java.io.IOException;
 import java.time.Clock;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
+import java.time.format.TextStyle;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** The practice page of a lesson: the hearing, the journal, the ladder and the spots. */
 final class PracticeHandler implements Handler {
   private static final Pattern ADDRESS =
       Pattern.compile("/open/([A-Za-z0-9_-]{24})/(practice|ladder|hearing|clean|bad|back)");
 
-  /** The lessons whose last line can be taken back. */
-  private static final int MOST = 64;
-
   private final TeachersFolder folder;
   private final OpenLessons lessons;
   private final Frames frames;
   private final Clock clock;
-
-  /** The line that was written last, by the id of its lesson. */
-  private final Cache<String, JournalEntry> written =
-      CacheBuilder.newBuilder().maximumSize(MOST).build();
 
   PracticeHandler(TeachersFolder folder, OpenLessons lessons, Frames frames, Clock clock) {
     this.folder = folder;
@@ -97,7 +97,7 @@ final class PracticeHandler implements Handler {
                                   () -> new FingeringException(text("practice.no-tempo")))),
                       form)));
       case "bad" -> Optional.of(now(add(id, Optional.empty(), form)));
-      case "back" -> Optional.of(now(takenBack(id)));
+      case "back" -> Optional.of(now(takenBack(id, form)));
       default -> Optional.empty();
     };
   }
@@ -122,11 +122,11 @@ final class PracticeHandler implements Handler {
                 open.revision(),
                 hearing.flatMap(Hearing::date).map(LocalDate::toString).orElse(""),
                 hearing.flatMap(Hearing::tempo).map(PracticeHandler::mark).orElse(""),
+                days(open.lesson().ladder()),
+                open.lesson().ladder().metronome() == MetronomeScale.TRADITIONAL,
                 journal.map(LessonJournal::name).orElse(""),
                 journal.map(LessonJournal::stamp).orElse(""),
-                Optional.ofNullable(written.getIfPresent(open.id()))
-                    .map(PracticeHandler::words)
-                    .orElse(""),
+                journal.flatMap(one -> one.lastOf(today())).map(PracticeHandler::words).orElse(""),
                 state.remark(),
                 now,
                 LessonTools.spots(now))));
@@ -150,9 +150,33 @@ final class PracticeHandler implements Handler {
         date.isEmpty() && tempo.isEmpty()
             ? Optional.empty()
             : Optional.of(new Hearing(date, tempo));
+    LessonLadder ladder =
+        new LessonLadder(
+            Stream.of(DayOfWeek.values())
+                .filter(day -> form.containsKey(field(day)))
+                .collect(ImmutableSet.toImmutableSet()),
+            form.containsKey("traditional") ? MetronomeScale.TRADITIONAL : MetronomeScale.EXACT);
     int revision = given(form, "revision").map(Ints::tryParse).orElse(-1);
     return lessons.change(
-        id, revision, (now, planned) -> OpenLessons.step(now, now.lesson().withHearing(hearing)));
+        id,
+        revision,
+        (now, planned) ->
+            OpenLessons.step(now, now.lesson().withHearing(hearing).withLadder(ladder)));
+  }
+
+  private static ImmutableList<Tick> days(LessonLadder ladder) {
+    return Stream.of(DayOfWeek.values())
+        .map(
+            day ->
+                new Tick(
+                    field(day),
+                    day.getDisplayName(TextStyle.SHORT, Locale.ENGLISH),
+                    ladder.restDays().contains(day)))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private static String field(DayOfWeek day) {
+    return "rest-" + LessonLadder.name(day);
   }
 
   private static LocalDate date(String text) {
@@ -181,7 +205,6 @@ final class PracticeHandler implements Handler {
     LessonJournal journal = LessonJournal.of(state.open().stored(), folder.path()).orElseThrow();
     String before = journal.stamp();
     journal.add(entry);
-    written.put(id, entry);
     boolean edited = given(form, "stamp").filter(stamp -> !stamp.equals(before)).isPresent();
     return edited
         ? new OpenLessons.State(state.open(), text("practice.edited", journal.name()))
@@ -202,14 +225,15 @@ final class PracticeHandler implements Handler {
         });
   }
 
-  private OpenLessons.State takenBack(String id) {
+  private OpenLessons.State takenBack(String id, Map<String, String> form) {
     OpenLessons.State state = lessons.planned(id);
-    Optional<JournalEntry> entry = Optional.ofNullable(written.getIfPresent(id));
     Optional<LessonJournal> journal = LessonJournal.of(state.open().stored(), folder.path());
-    if (entry.isPresent() && journal.isPresent()) {
-      written.invalidate(id);
-      journal.get().takeBack(entry.get());
+    Optional<JournalEntry> entry = journal.flatMap(one -> one.lastOf(today()));
+    if (journal.isEmpty() || entry.isEmpty() || !journal.get().stamp().equals(form.get("stamp"))) {
+      return new OpenLessons.State(
+          state.open(), text("practice.edited", journal.map(LessonJournal::name).orElse("")));
     }
+    journal.get().takeBack(entry.get());
     return new OpenLessons.State(state.open(), text("practice.taken-back"));
   }
 

@@ -48,12 +48,15 @@ record Reply(int status, String type, String body, ImmutableMap<String, String> 
 
   /** A file to keep: its bytes are the characters of the body. */
   static Reply file(byte[] content, String name) {
+    return of(DONE, FILE, new String(content, StandardCharsets.ISO_8859_1)).toKeep(name);
+  }
+
+  /** The same answer as a file to keep. */
+  Reply toKeep(String name) {
     String plain = name.replaceAll("[^\\w.-]", "_");
     String full = URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
-    return of(DONE, FILE, new String(content, StandardCharsets.ISO_8859_1))
-        .with(
-            "Content-Disposition",
-            "attachment; filename=\"" + plain + "\"; filename*=UTF-8''" + full);
+    return with(
+        "Content-Disposition", "attachment; filename=\"" + plain + "\"; filename*=UTF-8''" + full);
   }
 
   /** The body as it is sent. */

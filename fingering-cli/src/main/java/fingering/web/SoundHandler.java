@@ -16,8 +16,6 @@ import fingering.web.folder.TeachersFolder;
 import fingering.web.lesson.OpenLesson;
 import fingering.web.lesson.OpenLessons;
 import fingering.web.lesson.Planned;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -104,10 +102,6 @@ final class SoundHandler implements Handler {
                 .replaceAll("[^\\p{L}\\p{N} ,'()-]+", " ")
                 .strip()
             + ".html";
-    String encoded = URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
-    return Reply.html(Reply.DONE, page)
-        .with(
-            "Content-Disposition",
-            "attachment; filename=\"music.html\"; filename*=UTF-8''" + encoded);
+    return Reply.html(Reply.DONE, page).toKeep(name);
   }
 }

@@ -10,7 +10,10 @@ import fingering.page.student.StudentForm;
 import fingering.page.student.StudentsPage;
 import fingering.player.PlayerStore;
 import fingering.player.StoredPlayer;
+import fingering.tables.FingeringException;
 import fingering.web.folder.StudentsFolder;
+import fingering.web.lesson.OpenLesson;
+import fingering.web.lesson.OpenLessons;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -35,11 +38,13 @@ final class StudentsHandler implements Handler {
 
   private final Frames frames;
   private final StudentsFolder folder;
+  private final OpenLessons lessons;
   private final Clock clock;
 
-  StudentsHandler(Frames frames, StudentsFolder folder, Clock clock) {
+  StudentsHandler(Frames frames, StudentsFolder folder, OpenLessons lessons, Clock clock) {
     this.frames = frames;
     this.folder = folder;
+    this.lessons = lessons;
     this.clock = clock;
   }
 
@@ -49,7 +54,7 @@ final class StudentsHandler implements Handler {
       return Optional.of(list());
     }
     if (request.path().equals(NEW)) {
-      return Optional.of(page(StudentForm.fresh(), Optional.empty()));
+      return Optional.of(page(fresh(lesson(request.query())), Optional.empty()));
     }
     Matcher address = STUDENT.matcher(request.path());
     return address.matches() && address.group(2) == null
@@ -174,6 +179,10 @@ final class StudentsHandler implements Handler {
             before,
             LocalDate.now(clock.withZone(ZoneId.systemDefault())));
     Optional<StudentsFolder.Entry> now = folder.in(file.get());
+    Optional<OpenLesson> lesson = lesson(fields);
+    if (lesson.isPresent() && now.isPresent()) {
+      return chosen(lesson.get(), now.get());
+    }
     return answer(
             now.map(entry -> StudentForm.of(entry.player())).orElse(form),
             now,
@@ -181,6 +190,36 @@ final class StudentsHandler implements Handler {
             ImmutableMap.of(),
             said(saved, before))
         .with("HX-Replace-Url", address(now));
+  }
+
+  private static StudentForm fresh(Optional<OpenLesson> lesson) {
+    return lesson
+        .flatMap(
+            open ->
+                open.planned().map(now -> StudentForm.fresh(open.id(), now.passage().instrument())))
+        .orElseGet(StudentForm::fresh);
+  }
+
+  /** The lesson for which a student is made. */
+  private Optional<OpenLesson> lesson(Map<String, String> fields) {
+    return lessons.get(fields.getOrDefault(StudentForm.LESSON, ""));
+  }
+
+  /** Goes back to a lesson, which is now that of a student if the student can play it. */
+  private Reply chosen(OpenLesson open, StudentsFolder.Entry student) {
+    Reply back = Reply.of(Reply.EMPTY, "text/html", "").with("HX-Redirect", open.address());
+    try {
+      lessons.choose(
+          open.id(),
+          open.revision(),
+          (now, planned) ->
+              OpenLessons.step(
+                  now, now.lesson().withStudent(Optional.of(student.nameIn(now.stored())))));
+      return back;
+    } catch (FingeringException e) {
+      // The student is saved; the page of the lesson says what stands in the way when one chooses.
+      return back;
+    }
   }
 
   private static ImmutableList<String> said(

@@ -94,9 +94,20 @@
   let measures = null;
   let anchor = null;
   let picking = false;
+  let slurFrom = null;
 
   const post = (what, values) =>
     htmx.ajax("POST", `${address}/${what}`, {source: work, swap: "none", values});
+
+  // The panel of a note may show another one before the answer comes, so its forms do not send themselves.
+  byId("note").addEventListener("submit", (event) => {
+    event.preventDefault();
+    const values = Object.fromEntries(new FormData(event.target));
+    if (event.submitter && event.submitter.name) {
+      values[event.submitter.name] = event.submitter.value;
+    }
+    post(event.target.dataset.post, values);
+  });
 
   // Frames around notes and measures. They are drawn again after every answer.
   const framed = new Set();
@@ -109,12 +120,15 @@
   const frameOf = (m) => music.querySelector(`rect.moment[data-moment="${m}"]`);
   const listed = (name) => (byId("changed").dataset[name] || "").split(" ").filter(Boolean);
   const mark = () => {
-    framed.forEach((element) => element.classList.remove("chosen", "changed", "locked", "within"));
+    framed.forEach((element) => element.classList.remove("chosen", "changed", "locked", "within", "slurring"));
     framed.clear();
     listed("moments").forEach((m) => frame(frameOf(m), "changed"));
     listed("locked").forEach((m) => frame(frameOf(m), "locked"));
     if (moment !== null) {
       frame(frameOf(moment), "chosen");
+    }
+    if (slurFrom !== null) {
+      frame(frameOf(slurFrom), "slurring");
     }
     if (measures) {
       for (let m = measures.from; m <= measures.to; m++) {
@@ -252,6 +266,7 @@
   });
 
   const close = (what) => {
+    beginSlur(null);
     if (what === "note") {
       choose(null, true);
     } else {
@@ -309,13 +324,30 @@
       chooseMeasures(anchor, end);
     }
   };
+  // A slur is begun at one note and ended at another, in any order.
+  const beginSlur = (m) => {
+    slurFrom = m;
+    byId("slurring").textContent = m === null ? "" : byId("slurring").dataset.begun;
+    mark();
+  };
+  const slur = () => {
+    if (moment === null || slurFrom === moment) {
+      beginSlur(null);
+    } else if (slurFrom === null) {
+      beginSlur(moment);
+    } else {
+      post("slur", {moment: Math.min(slurFrom, moment), to: Math.max(slurFrom, moment)});
+      beginSlur(null);
+    }
+  };
   const strings = ["", "I", "II", "III", "IV"];
   const keys = {
     ArrowRight: () => step(1),
     ArrowLeft: () => step(-1),
     ArrowDown: () => stepLine(1),
     ArrowUp: () => stepLine(-1),
-    Escape: () => (measures ? close("range") : close("note")),
+    Escape: () => (slurFrom !== null ? beginSlur(null) : close(measures ? "range" : "note")),
+    s: slur,
     l: () => byId("lock") && byId("lock").click(),
     Delete: () => moment !== null && post("free", {moment}),
   };

@@ -12,6 +12,7 @@
   const AHEAD = 0.2;
   const EVERY = 0.025;
   const LOUD = 0.3;
+  const SOUNDS = ["tones", "click", "parts"];
   // The strengths of the partials of a bowed string, roughly (common practice, no source).
   const PARTIALS = [0, 1, 0.55, 0.4, 0.28, 0.2, 0.14, 0.1, 0.07, 0.05, 0.03];
 
@@ -69,17 +70,18 @@
     for (let early = 0; early < lead; early += opening.beat) {
       clicks.push({at: early / 1e6, kind: early % opening.full === 0 ? "first" : "beat"});
     }
-    const moments = table.moments.filter((moment) => within(moment.start));
-    const marks = moments.map((moment) => ({
-      at: at(moment.start),
-      until: at(moment.start + Math.max(...moment.notes.map((note) => note[1]))),
-      moment: moment.moment,
-      plucked: moment.plucked,
-      notes: moment.notes.map(([midi, length]) => ({
-        pitch: 440 * 2 ** ((midi - 69) / 12),
-        length: Math.min(length, end - moment.start) / 1e6,
-      })),
-    }));
+    const marks = table.moments
+      .filter((row) => within(row[1]))
+      .map(([moment, start, plucked, pitches, lengths]) => ({
+        at: at(start),
+        until: at(start + Math.max(...lengths)),
+        moment,
+        plucked,
+        notes: pitches.map((midi, i) => ({
+          pitch: 440 * 2 ** ((midi - 69) / 12),
+          length: Math.min(lengths[i], end - start) / 1e6,
+        })),
+      }));
     const events = [...clicks, ...marks].sort((one, other) => one.at - other.at);
     return {events, marks, bars, length: at(end)};
   };
@@ -101,7 +103,7 @@
   };
 
   const mix = () => {
-    for (const name of out ? ["tones", "click", "parts"] : []) {
+    for (const name of out ? SOUNDS : []) {
       out[name].gain.setTargetAtTime(field(name).checked ? 1 : 0, context.currentTime, 0.01);
     }
   };
@@ -124,8 +126,7 @@
 
   const tone = (pitch, plucked, when, length, loud) => {
     const end = when + (plucked ? Math.min(1.2, Math.max(0.35, length)) : length + 0.015);
-    const options = {frequency: pitch, periodicWave: out.wave};
-    const level = voice(options, when, end + 0.02, out.tones);
+    const level = voice({frequency: pitch, periodicWave: out.wave}, when, end + 0.02, out.tones);
     if (plucked) {
       level.linearRampToValueAtTime(1.2 * loud, when + 0.006);
       level.exponentialRampToValueAtTime(0.02 * loud, end - 0.03);
@@ -223,8 +224,7 @@
     marked = [...document.querySelectorAll(`rect.moment[data-moment="${moment}"]`)];
     marked.forEach((frame) => frame.classList.add("now"));
     shown = moment;
-    const seen = marked.find((frame) => frame.getClientRects().length > 0);
-    const line = seen && seen.closest("svg");
+    const line = marked.find((frame) => frame.getClientRects().length > 0)?.closest("svg");
     if (line && line !== system) {
       system = line;
       const box = line.getBoundingClientRect();
@@ -383,7 +383,7 @@
       toggle();
     }
   });
-  ["tones", "click", "parts"].forEach((name) => field(name).addEventListener("change", mix));
+  SOUNDS.forEach((name) => field(name).addEventListener("change", mix));
   ["from", "to"].forEach((name) => field(name).addEventListener("change", typed));
   field("tempo").addEventListener("input", tempo);
   if (tapping) {
@@ -392,7 +392,7 @@
   document.addEventListener("measures", ({detail}) =>
     detail ? select(detail.from, detail.to) : select(-1, -1),
   );
-  window.fingeringPlayer = {select, play, pause, playing: () => playing > 0};
+  window.fingeringPlayer = {select, play, pause, take, playing: () => playing > 0};
   const inline = document.getElementById("sound");
   if (inline) {
     take(inline.textContent);

@@ -20,6 +20,16 @@ final class BriefsTest {
   }
 
   @Test
+  void planThatLeavesFirstPositionOnlyForHalfSaysWhere() {
+    assertThat(
+            Session.of("plan", DEMO, "--choose", "first", "--fix", "2.1=II/4@half")
+                .succeeded()
+                .lines()
+                .get(1))
+        .startsWith("Half position in m. 2, otherwise 1st: 2 shifts,");
+  }
+
+  @Test
   void planListsWhereItMeetsDemandsAndTheirCost() {
     Session plan =
         Session.of("plan", DEMO, "--show", "1=4", "--show", "2=4", "--show", "3=4").succeeded();

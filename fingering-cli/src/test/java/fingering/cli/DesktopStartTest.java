@@ -69,4 +69,21 @@ class DesktopStartTest {
     assertThat(DesktopStart.is(false, Optional.of("C:\\java\\bin\\java.exe"), none)).isFalse();
     assertThat(DesktopStart.is(false, Optional.empty(), none)).isFalse();
   }
+
+  @Test
+  void opensTheDemoOrTheGivenScore() {
+    assertThat(DesktopStart.opening()).containsExactly("open", "--demo");
+    assertThat(DesktopStart.opening("part.mxl")).containsExactly("open", "--demo", "part.mxl");
+  }
+
+  @Test
+  void argumentsAreACommandUnlessPackagingSaysOtherwise() {
+    assertThat(DesktopStart.command("compare", "part.mxl")).containsExactly("compare", "part.mxl");
+    System.setProperty(DesktopStart.PROPERTY, "true");
+    try {
+      assertThat(DesktopStart.command("part.mxl")).containsExactly("open", "--demo", "part.mxl");
+    } finally {
+      System.clearProperty(DesktopStart.PROPERTY);
+    }
+  }
 }

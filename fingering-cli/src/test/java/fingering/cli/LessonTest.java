@@ -122,6 +122,62 @@ final class LessonTest {
   }
 
   @Test
+  void changedSlursCountInEveryCommand() throws IOException {
+    String music = "score: mill.musicxml\ntempo: quarter = 30\nstudent: imke\n";
+    Path lesson = lesson(music + "slurs: {1.1: 4.1}\n");
+    Path plain = Files.writeString(file("plain.yaml"), music);
+    Path marked = file("marked.musicxml");
+    String score = Files.readString(file("mill.musicxml"));
+
+    String planned = out("plan", "--lesson", lesson, "--costs", "--write", marked);
+    assertThat(file("mill.musicxml")).hasContent(score);
+    assertThat(Files.readString(marked).split("<slur ", -1)).hasSize(3);
+
+    // The same score with the slurs printed costs the same.
+    Files.writeString(
+        file("printed.musicxml"),
+        Files.readString(marked).replaceAll("<(fingering|string|words)[^>]*>[^<]*</\\1>", ""));
+    Path printed = Files.writeString(file("printed.yaml"), music.replace("mill", "printed"));
+    assertThat(total(planned)).isEqualTo(total(out("plan", "--lesson", printed, "--costs")));
+    assertThat(total(planned)).isNotEqualTo(total(out("plan", "--lesson", plain, "--costs")));
+
+    assertThat(Session.of("check", "--lesson", lesson).out()).contains("one bow");
+    assertThat(Session.of("check", "--lesson", plain).out()).doesNotContain("one bow");
+    assertThat(out("plan", "--lesson", lesson, "--format", "svg")).contains("class=\"curve\"");
+    assertThat(out("plan", "--lesson", plain, "--format", "svg")).doesNotContain("class=\"curve\"");
+  }
+
+  private static String total(String plan) {
+    return plan.lines().filter(line -> line.strip().startsWith("Total")).findFirst().orElseThrow();
+  }
+
+  @Test
+  void changedSlursStayInASavedLessonOnTheSameMusic() throws IOException {
+    Path lesson = lesson("score: mill.musicxml\npart: Viola\nslurs: {1.1: 1.2}\n");
+    Path copy = file("copy.yaml");
+
+    Session.of("plan", "--lesson", lesson, "--tempo", "60", "--part", "1", "--save-lesson", copy)
+        .succeeded();
+    assertThat(copy).content().contains("part: 1", "slurs: {1.1: 1.2}");
+    Session.of("plan", DEMO, "--lesson", lesson, "--save-lesson", copy).succeeded();
+    assertThat(copy).content().contains("demo.musicxml").doesNotContain("slurs:");
+  }
+
+  @Test
+  void slurThatDoesNotFitIsRefused() throws IOException {
+    assertThat(
+            Session.of("plan", "--lesson", lesson("score: mill.musicxml\nslurs: {1.2: 1.1}\n"))
+                .refused(2)
+                .err())
+        .contains("lesson.yaml, line 2: the slur from 1.2 to 1.1 does not end after it begins");
+    assertThat(
+            Session.of("plan", "--lesson", lesson("score: mill.musicxml\nslurs: {1.1: 9.1}\n"))
+                .refused(2)
+                .err())
+        .contains("In 'slurs', at 9.1: No note begins in measure 9");
+  }
+
+  @Test
   void aChoiceMadeInOneCommandReachesTheOthers() throws IOException {
     Path lesson = lesson("score: mill.musicxml\nstudent: imke # always\n");
 

@@ -6,8 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -70,9 +71,9 @@ final class PicturesTest {
 
   @Test
   void everyPictureIsShownAndEveryShownPictureExists() throws IOException {
-    List<String> shown = new ArrayList<>();
+    Set<String> shown = new TreeSet<>();
     for (String page :
-        List.of("model.md", "open.md", "contributing/architecture.md", "../README.md")) {
+        List.of("model.md", "open.md", "page.md", "contributing/architecture.md", "../README.md")) {
       SHOWN
           .matcher(Files.readString(DocumentedCommand.DOCS.resolve(page)))
           .results()

@@ -120,6 +120,39 @@ class GiftInBrowserTest extends InBrowser {
         .allMatch(address -> address.startsWith("file:"));
   }
 
+  /**
+   * The first is so long that the long lines are packed, the second that the short ones are, too.
+   */
+  @ParameterizedTest
+  @CsvSource({"200, true", "420, false"})
+  void longMusicIsUnpackedByTheBrowser(int measures, boolean plain) throws Exception {
+    String line = "GABc dBcA|dcBA GBAG|ABcd edcB|cBAG A2G2|\n";
+    Path tune =
+        Files.writeString(
+            scores.resolve("long.abc"),
+            "X:1\nM:4/4\nL:1/16\nQ:1/4=60\nK:G clef=alto\n"
+                + line.replace(" ", "GABc ").repeat(measures / 4));
+    Path file = gift(tune, 360);
+    String page = Files.readString(file);
+    assertThat(Files.size(file)).isLessThan(1_000_000);
+    assertThat(page.contains("class=\"music short\"")).isEqualTo(plain);
+    assertThat(page.contains("The music is packed in this file")).isEqualTo(!plain);
+    browser().await("document.querySelector('.narrow-only #nm0')");
+    assertThat(browser().run("document.querySelectorAll('.packed, .short').length").asInt())
+        .isZero();
+    assertThat(
+            browser()
+                .run("document.querySelectorAll('.played .narrow-only .target').length")
+                .asInt())
+        .isEqualTo(
+            browser().run("document.querySelectorAll('.played .wide-only .target').length").asInt())
+        .isEqualTo(measures);
+    assertThat(faults(browser())).isEmpty();
+    browser().run("document.querySelector('[data-player=play]').click()");
+    browser().await("document.querySelector('.narrow-only .moment.now[data-moment=\"2\"]')");
+    browser().run("document.querySelector('[data-player=play]').click()");
+  }
+
   @Test
   void tapsChooseMeasures() throws Exception {
     gift(Session.DEMO, 360);

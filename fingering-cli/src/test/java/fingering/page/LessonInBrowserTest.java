@@ -156,6 +156,52 @@ class LessonInBrowserTest extends InBrowser {
   }
 
   @Test
+  void slursAreChangedByClicksAndKeys() throws Exception {
+    chooseNote(0);
+    hands().click("#slur");
+    awaitRevision(1);
+    browser().await("document.querySelector('#slurs li')");
+    assertThat(text("#slurs")).contains("Slur from m. 0, beat 3 to m. 0, beat 3.5");
+    browser().await("document.querySelector('#separate')");
+    assertThat(faults(browser())).isEmpty();
+    assertThat(browser().complaints()).isEmpty();
+
+    chooseNote(5);
+    browser().run("document.querySelector('#music').focus()");
+    hands().key("s", "KeyS", 0);
+    assertThat(text("#slurring")).startsWith("A slur begins");
+    assertThat(browser().run("document.querySelectorAll('.moment.slurring').length").asInt())
+        .isEqualTo(1);
+    hands().key("Escape", "Escape", 0);
+    assertThat(text("#slurring")).isEmpty();
+    hands().key("s", "KeyS", 0);
+    hands().key("ArrowRight", "ArrowRight", 0);
+    hands().key("s", "KeyS", 0);
+    awaitRevision(2);
+    assertThat(text("#slurring")).isEmpty();
+    browser().await("document.querySelectorAll('#slurs li').length === 2");
+
+    hands().click("#slurs button");
+    awaitRevision(3);
+    browser().await("document.querySelectorAll('#slurs li').length === 1");
+    assertThat(saved()).contains("slurs: {2.1: ").doesNotContain("0.3");
+  }
+
+  @Test
+  void buttonOfANoteWorksWhileAnotherNoteIsLoading() throws Exception {
+    chooseNote(0);
+    browser()
+        .run(
+            "{document.querySelector('#music').focus();"
+                + "document.querySelector('#music').dispatchEvent(new KeyboardEvent('keydown',"
+                + " {key: 'ArrowRight', code: 'ArrowRight', bubbles: true}));"
+                + "document.querySelector('#lock').click();0}");
+    awaitRevision(1);
+    assertThat(text("#note h2")).isNotEmpty();
+    assertThat(saved()).contains("fix: 0.3=");
+  }
+
+  @Test
   void firstAndLastMeasureAreTapped() throws Exception {
     open(768);
     hands().click("#pick");

@@ -10,6 +10,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
@@ -88,6 +89,62 @@ class AuditionSheetsTest {
         .contains("Write a name of letters");
     // A sheet without pieces is no mistake of the folder.
     assertThat(visitor.get("/").body()).doesNotContain("By the lake");
+  }
+
+  @Test
+  void piecesAreMovedAndEditedInPlaceAndChangesAreUndone() throws Exception {
+    String text =
+        """
+        title: Lake
+        instrument: viola
+        # two scales
+        scales:
+          - {scale: C major, octaves: 2, allow: "1, 3"}
+          - {scale: G major, octaves: 1}
+        """;
+    Path file = written(text);
+    assertThat(visitor.get(address()).body())
+        .contains(
+            "id=\"up-0\"", "aria-label=\"Move C major up\" disabled", "id=\"sheet-undo\" disabled");
+
+    String moved = changed("down", "piece=0").body();
+    assertThat(moved).contains("aria-label=\"Move G major up\" disabled");
+    assertThat(scales(file)).containsExactly("G major", "C major");
+    changed("down", "piece=1");
+    assertThat(scales(file)).as("the last stays").containsExactly("G major", "C major");
+
+    String edited =
+        changed("change", "piece=1&scale=D+major&octaves=2&tempo=quarter%3D60&slur=").body();
+    assertThat(edited).contains("D major", "quarter = 60");
+    assertThat(Files.readString(file)).contains("1, 3").doesNotContain("C major");
+    assertThat(changed("change", "piece=1&scale=H+major").body()).contains("H");
+    assertThat(scales(file)).as("what cannot be used stays").containsExactly("G major", "D major");
+
+    changed("remove", "piece=0");
+    changed("undo", "");
+    assertThat(scales(file)).containsExactly("G major", "D major");
+    changed("undo", "");
+    changed("undo", "");
+    assertThat(scales(file)).containsExactly("C major", "G major");
+    assertThat(visitor.get(address()).body()).contains("id=\"sheet-undo\" disabled");
+  }
+
+  private static List<String> scales(Path file) throws IOException {
+    return Pattern.compile("scale: ([A-Z] major)")
+        .matcher(Files.readString(file))
+        .results()
+        .map(scale -> scale.group(1))
+        .toList();
+  }
+
+  @Test
+  void changeElsewhereIsNotUndone() throws Exception {
+    Path file =
+        written("title: Lake\ninstrument: viola\nscales: [{scale: C major}, {scale: G major}]\n");
+    changed("down", "piece=0");
+    Files.writeString(file, "title: Lake\ninstrument: viola\nscales: [{scale: F major}]\n");
+    assertThat(changed("undo", "").statusCode()).isEqualTo(404);
+    assertThat(scales(file)).containsExactly("F major");
   }
 
   @Test

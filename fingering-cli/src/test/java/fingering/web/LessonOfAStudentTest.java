@@ -56,6 +56,38 @@ class LessonOfAStudentTest {
   }
 
   @Test
+  void studentMadeForALessonIsChosenThere() throws Exception {
+    choose(0, "");
+    String made = "/students/new?lesson=" + address.substring(address.lastIndexOf('/') + 1);
+    assertThat(visitor.get(address).body()).contains("href=\"" + made + "\"");
+    assertThat(visitor.get(made).body()).contains("value=\"viola\" selected");
+
+    HttpResponse<String> saved =
+        visitor.post(
+            "/students/new",
+            "seen=&name=Jonte&instrument=viola&level=beginner&lesson="
+                + address.substring(address.lastIndexOf('/') + 1));
+
+    assertThat(saved.headers().firstValue("HX-Redirect")).contains(address);
+    assertThat(folder.resolve("students/Jonte.yaml")).exists();
+    assertThat(Files.readString(folder.resolve("demo.yaml"))).contains("student: Jonte");
+  }
+
+  @Test
+  void studentOfAnotherInstrumentIsSavedAndTheLessonStays() throws Exception {
+    choose(0, "");
+    HttpResponse<String> saved =
+        visitor.post(
+            "/students/new",
+            "seen=&name=Ilse&instrument=violin&level=beginner&lesson="
+                + address.substring(address.lastIndexOf('/') + 1));
+
+    assertThat(saved.headers().firstValue("HX-Redirect")).contains(address);
+    assertThat(folder.resolve("students/Ilse.yaml")).exists();
+    assertThat(visitor.get(address + "/plans").body()).contains("Viola");
+  }
+
+  @Test
   void planIsMadeForTheChosenStudentAsOnTheCommandLine() throws Exception {
     String answer = choose(0, id("Imke")).body();
 

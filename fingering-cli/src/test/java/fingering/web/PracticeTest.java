@@ -10,8 +10,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -120,6 +122,53 @@ class PracticeTest {
     assertThat(cells(rows)).isNotEmpty().isEqualTo(cells(now));
   }
 
+  @Test
+  void daysOfRestAndTheMetronomeOfTheStudentShapeTheLadderAsTheCommandDoes() throws Exception {
+    String lesson = lesson();
+    post(lesson + "/clean", "clean=quarter%3D66");
+    String every = post(lesson + "/hearing", "revision=1&" + HEARING);
+    String now =
+        post(
+            lesson + "/hearing",
+            "revision=2&" + HEARING + "&rest-sat=yes&rest-sun=yes&traditional=yes");
+    assertThat(text()).endsWith("ladder: {rest-days: [sat, sun], metronome: traditional}\n");
+    assertThat(now)
+        .contains(
+            "name=\"rest-sat\" value=\"yes\" checked", "name=\"traditional\" value=\"yes\" checked")
+        .doesNotContain("name=\"rest-mon\" value=\"yes\" checked")
+        .contains("marks of a traditional (Maelzel) metronome");
+    assertThat(cells(now)).isNotEqualTo(cells(every));
+    String day =
+        ZonedDateTime.ofInstant(clock.instant(), ZoneId.systemDefault()).toLocalDate() + "";
+    for (String[] typed :
+        new String[][] {
+          {"--lesson", folder.resolve("lantern.yaml") + ""},
+          {
+            Session.DEMO + "",
+            "--measures=17-32",
+            "--to=quarter=96",
+            "--by=2026-12-12",
+            "--journal=" + folder.resolve("lantern.journal"),
+            "--rest-days=sat,sun",
+            "--metronome=traditional"
+          }
+        }) {
+      Path page = folder.resolve("week" + typed.length + ".html");
+      Session.of(
+              Stream.of(
+                      List.of("practice"),
+                      List.of(typed),
+                      List.of("--today", day, "--output", page))
+                  .flatMap(List::stream)
+                  .toArray())
+          .succeeded();
+      assertThat(cells(Files.readString(page))).isEqualTo(cells(now));
+    }
+
+    post(lesson + "/hearing", "revision=3&" + HEARING);
+    assertThat(text()).doesNotContain("ladder:");
+  }
+
   private static String cells(String page) {
     return Pattern.compile("<td[^>]*>(\\d+)")
         .matcher(page.replaceFirst("(?s).*<table class=\"days\">(.*?)</table>.*", "$1"))
@@ -158,7 +207,15 @@ class PracticeTest {
         .endsWith(" | - | all | bad day\n");
     assertThat(bad).contains("Written in lantern.journal: bad day.").doesNotContain("outside");
 
-    String back = post(lesson + "/back", "");
+    // A server that was started again knows it as well.
+    server.close();
+    server = LocalServer.start(folder, new LessonAdviser(), clock);
+    visitor = new Visitor(server).at(server.address());
+    lesson = lesson();
+    String again = visitor.get(lesson + "/ladder").body();
+    assertThat(again).contains("Take it back");
+
+    String back = post(lesson + "/back", "stamp=" + stamp(again));
     assertThat(Files.readString(folder.resolve("lantern.journal"))).isEqualTo(before);
     assertThat(back).contains("The line was taken back").doesNotContain("Take it back");
   }
@@ -171,8 +228,9 @@ class PracticeTest {
     Files.writeString(
         journal, "2026-12-01 20:00 | quarter=70 | all | at home\n", StandardOpenOption.APPEND);
 
-    HttpResponse<String> back = visitor.post(lesson + "/back", "");
-    assertThat(back.body()).contains("is another one by now");
+    HttpResponse<String> back = visitor.post(lesson + "/back", "stamp=" + stamp(page));
+    assertThat(back.body()).contains("lantern.journal was changed outside of this page");
+    assertThat(Files.readString(journal)).contains("quarter=66", "at home");
     String more = post(lesson + "/clean", "clean=quarter%3D72&stamp=" + stamp(page));
     assertThat(more)
         .contains("lantern.journal was changed outside of this page", "at home", "quarter = 72");

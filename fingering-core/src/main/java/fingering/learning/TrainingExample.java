@@ -54,7 +54,8 @@ public record TrainingExample(String name, Passage passage) {
             passage.remarks(),
             passage.stringWords(),
             passage.positionWords(),
-            passage.unplayable()));
+            passage.unplayable(),
+            passage.slurs()));
   }
 
   /** A key for the piece: instrument, pitches, onsets and lengths, without bowing and fingering. */

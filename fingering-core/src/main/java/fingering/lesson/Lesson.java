@@ -1,6 +1,7 @@
 package fingering.lesson;
 
 import com.google.common.collect.ImmutableList;
+import fingering.music.SlurChanges;
 import fingering.music.Tempo;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
@@ -20,12 +21,17 @@ import java.util.Set;
  * @param instrument the instrument; empty for that of the student or the part
  * @param measures the measures as printed, 27-76, or rehearsal marks; empty for all
  * @param tempo the opening tempo; empty for the printed one
+ * @param slurs the bowings that differ from the printed ones
  * @param student the name of the student, whose player file is found by {@link
  *     StoredLesson#studentFile}, or a player file; empty for an unknown student
  * @param plans the plans with different names, the chosen one first; empty if none is chosen
  * @param hearing the hearing; empty if there is none
  * @param journal the practice journal; empty if there is none
  * @param circles what is circled in the part
+ * @param ladder how the student practises up to the hearing
+ * @param below which plan stands below the staff, where it differs from the one above: the name of
+ *     a plan, a word of {@link LessonPlan#CHOICES}, or {@link #NONE_BELOW}; empty for the one that
+ *     the verdict weighs
  */
 public record Lesson(
     String score,
@@ -35,11 +41,16 @@ public record Lesson(
     Optional<Instrument> instrument,
     Optional<String> measures,
     Optional<Tempo> tempo,
+    SlurChanges slurs,
     Optional<String> student,
     ImmutableList<LessonPlan> plans,
     Optional<Hearing> hearing,
     Optional<String> journal,
-    LessonCircles circles) {
+    LessonCircles circles,
+    LessonLadder ladder,
+    Optional<String> below) {
+  /** The word for no plan below the staff. */
+  public static final String NONE_BELOW = "none";
 
   /**
    * Checks the values.
@@ -55,6 +66,7 @@ public record Lesson(
     measures.ifPresent(text -> requireValue("measures", text));
     student.ifPresent(text -> requireValue("student", text));
     journal.ifPresent(text -> requireValue("journal", text));
+    below.ifPresent(text -> requireValue("below", text));
     Set<String> names = new HashSet<>();
     for (LessonPlan plan : plans) {
       if (!names.add(plan.name())) {
@@ -81,11 +93,14 @@ public record Lesson(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        SlurChanges.NONE,
         Optional.empty(),
         ImmutableList.of(),
         Optional.empty(),
         Optional.empty(),
-        LessonCircles.ALL);
+        LessonCircles.ALL,
+        LessonLadder.USUAL,
+        Optional.empty());
   }
 
   /** The chosen plan; empty if none is chosen. */
@@ -103,11 +118,14 @@ public record Lesson(
         instrument,
         measures,
         tempo,
+        slurs,
         student,
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another part. */
@@ -120,11 +138,14 @@ public record Lesson(
         instrument,
         measures,
         tempo,
+        slurs,
         student,
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another voice. */
@@ -137,11 +158,14 @@ public record Lesson(
         instrument,
         measures,
         tempo,
+        slurs,
         student,
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another instrument. */
@@ -154,11 +178,14 @@ public record Lesson(
         newInstrument,
         measures,
         tempo,
+        slurs,
         student,
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with other measures. */
@@ -171,11 +198,14 @@ public record Lesson(
         instrument,
         newMeasures,
         tempo,
+        slurs,
         student,
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another tempo. */
@@ -188,11 +218,34 @@ public record Lesson(
         instrument,
         measures,
         newTempo,
+        slurs,
         student,
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
+  }
+
+  /** A copy with other bowings. */
+  public Lesson withSlurs(SlurChanges newSlurs) {
+    return new Lesson(
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        newSlurs,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another student. */
@@ -205,11 +258,14 @@ public record Lesson(
         instrument,
         measures,
         tempo,
+        slurs,
         newStudent,
         plans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with other plans, the chosen one first. */
@@ -222,11 +278,14 @@ public record Lesson(
         instrument,
         measures,
         tempo,
+        slurs,
         student,
         newPlans,
         hearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /**
@@ -250,11 +309,14 @@ public record Lesson(
         instrument,
         measures,
         tempo,
+        slurs,
         student,
         plans,
         newHearing,
         journal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with another journal. */
@@ -267,11 +329,14 @@ public record Lesson(
         instrument,
         measures,
         tempo,
+        slurs,
         student,
         plans,
         hearing,
         newJournal,
-        circles);
+        circles,
+        ladder,
+        below);
   }
 
   /** A copy with other things circled. */
@@ -284,10 +349,53 @@ public record Lesson(
         instrument,
         measures,
         tempo,
+        slurs,
         student,
         plans,
         hearing,
         journal,
-        newCircles);
+        newCircles,
+        ladder,
+        below);
+  }
+
+  /** A copy with another way to practise. */
+  public Lesson withLadder(LessonLadder newLadder) {
+    return new Lesson(
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        slurs,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles,
+        newLadder,
+        below);
+  }
+
+  /** A copy with another plan below the staff. */
+  public Lesson withBelow(Optional<String> newBelow) {
+    return new Lesson(
+        score,
+        tune,
+        part,
+        voice,
+        instrument,
+        measures,
+        tempo,
+        slurs,
+        student,
+        plans,
+        hearing,
+        journal,
+        circles,
+        ladder,
+        newBelow);
   }
 }

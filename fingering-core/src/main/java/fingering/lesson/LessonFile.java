@@ -1,11 +1,14 @@
 package fingering.lesson;
 
+import com.google.common.base.Ascii;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableSet;
 import fingering.demand.DemandKeys;
 import fingering.demand.DemandParser;
+import fingering.music.SlurChanges;
 import fingering.music.Tempo;
+import fingering.practice.MetronomeScale;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
@@ -29,11 +32,14 @@ public final class LessonFile {
           "instrument: viola",
           "measures: 27-76",
           "tempo: half = 84",
+          "slurs: {29.1: 30.2, 33.1: none}",
           "student: imke",
           "plans: [{name: mine, stay: 3@31-38}]",
           "hearing: {date: 2026-12-12, tempo: quarter = 96}",
           "journal: mill.journal",
-          "circles: {shown: yes, not: [accent, 12.1 dynamic]}");
+          "circles: {shown: yes, not: [accent, 12.1 dynamic]}",
+          "ladder: {rest-days: [sat, sun], metronome: traditional}",
+          "below: first");
 
   private static final KnownKeys PLAN =
       KnownKeys.of("a plan of a lesson", "name: mine", "choose: third").and(DemandKeys.ALL);
@@ -43,6 +49,9 @@ public final class LessonFile {
 
   private static final KnownKeys CIRCLES =
       KnownKeys.of("the circles of a lesson", "shown: yes", "not: [accent, 12.1 dynamic]");
+
+  private static final KnownKeys LADDER =
+      KnownKeys.of("the ladder of a lesson", "rest-days: [sat, sun]", "metronome: traditional");
 
   private LessonFile() {}
 
@@ -66,11 +75,14 @@ public final class LessonFile {
           instrument,
           fields.text("measures"),
           fields.value("tempo", Tempo::parse),
+          slurs(fields),
           fields.text("student"),
           fields.parts("plans", PLAN).map(LessonFile::plans).orElse(ImmutableList.of()),
           fields.part("hearing", HEARING).map(LessonFile::hearing),
           fields.text("journal"),
-          fields.part("circles", CIRCLES).map(LessonFile::circles).orElse(LessonCircles.ALL));
+          fields.part("circles", CIRCLES).map(LessonFile::circles).orElse(LessonCircles.ALL),
+          fields.part("ladder", LADDER).map(LessonFile::ladder).orElse(LessonLadder.USUAL),
+          fields.text("below"));
     } catch (UserFileException e) {
       throw e;
     } catch (FingeringException e) {
@@ -91,6 +103,19 @@ public final class LessonFile {
    */
   public static FileUpdate update(String before, Lesson lesson) {
     return FileUpdate.of(before, lesson, text -> parse("the lesson", text), LessonText::keys);
+  }
+
+  private static SlurChanges slurs(UserFields fields) {
+    try {
+      return fields
+          .pairs("slurs", SlurChanges.Change::parse)
+          .map(SlurChanges::new)
+          .orElse(SlurChanges.NONE);
+    } catch (UserFileException e) {
+      throw e;
+    } catch (FingeringException e) {
+      throw fields.place("slurs").refusal(String.valueOf(e.getMessage()));
+    }
   }
 
   private static ImmutableList<LessonPlan> plans(ImmutableList<UserFields> all) {
@@ -156,6 +181,18 @@ public final class LessonFile {
     } catch (FingeringException e) {
       throw fields.refusal(String.valueOf(e.getMessage()));
     }
+  }
+
+  private static LessonLadder ladder(UserFields fields) {
+    return new LessonLadder(
+        fields
+            .values("rest-days", LessonLadder::day)
+            .map(ImmutableSet::copyOf)
+            .orElse(ImmutableSet.of()),
+        fields
+            .choice("metronome", "exact", "traditional")
+            .map(word -> MetronomeScale.valueOf(Ascii.toUpperCase(word)))
+            .orElse(MetronomeScale.EXACT));
   }
 
   private static LocalDate date(String text) {

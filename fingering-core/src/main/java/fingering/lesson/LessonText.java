@@ -1,9 +1,12 @@
 package fingering.lesson;
 
+import com.google.common.base.Ascii;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.Multimaps;
+import fingering.music.SlurChanges;
 import fingering.music.Tempo;
+import fingering.practice.MetronomeScale;
 import fingering.tables.Instrument;
 import fingering.userfile.UserText;
 import java.util.ArrayList;
@@ -30,6 +33,9 @@ final class LessonText {
     put(keys, "instrument", lesson.instrument().map(Instrument::id));
     put(keys, "measures", lesson.measures());
     put(keys, "tempo", lesson.tempo().map(LessonText::mark));
+    if (!lesson.slurs().isEmpty()) {
+      keys.put("slurs", slurs(lesson.slurs()));
+    }
     put(keys, "student", lesson.student());
     if (!lesson.plans().isEmpty()) {
       keys.put(
@@ -43,6 +49,10 @@ final class LessonText {
     if (!lesson.circles().equals(LessonCircles.ALL)) {
       keys.put("circles", circles(lesson.circles()));
     }
+    if (!lesson.ladder().equals(LessonLadder.USUAL)) {
+      keys.put("ladder", ladder(lesson.ladder()));
+    }
+    put(keys, "below", lesson.below());
     return keys.buildOrThrow();
   }
 
@@ -57,6 +67,14 @@ final class LessonText {
 
   private static String mark(Tempo tempo) {
     return tempo.toString().replace("=", " = ");
+  }
+
+  private static String slurs(SlurChanges slurs) {
+    return slurs.changes().stream()
+        .map(
+            change ->
+                UserText.value(change.from().toString()) + ": " + UserText.value(change.end()))
+        .collect(Collectors.joining(", ", "slurs: {", "}\n"));
   }
 
   private static String plan(LessonPlan plan) {
@@ -93,5 +111,18 @@ final class LessonText {
       parts.add("not: " + values(ImmutableList.copyOf(circles.leftOut())).strip());
     }
     return "circles: {" + String.join(", ", parts) + "}\n";
+  }
+
+  private static String ladder(LessonLadder ladder) {
+    List<String> parts = new ArrayList<>();
+    if (!ladder.restDays().isEmpty()) {
+      parts.add(
+          "rest-days: "
+              + values(ladder.restDays().stream().map(LessonLadder::name).toList()).strip());
+    }
+    if (ladder.metronome() != MetronomeScale.EXACT) {
+      parts.add("metronome: " + Ascii.toLowerCase(ladder.metronome().name()));
+    }
+    return "ladder: {" + String.join(", ", parts) + "}\n";
   }
 }

@@ -107,9 +107,14 @@ public record MeasureBeat(String measure, BigDecimal beat) {
         .map(found -> (long) Math.abs(found.index() - index))
         .orElseGet(
             () ->
-                number(measure) >= 0 && number(moment.place().measure()) >= 0
-                    ? Math.abs(number(measure) - number(moment.place().measure()))
+                number() >= 0 && number(moment.place().measure()) >= 0
+                    ? Math.abs(number() - number(moment.place().measure()))
                     : index);
+  }
+
+  /** The measure number; -1 if it is not a number. */
+  long number() {
+    return number(measure);
   }
 
   private static long number(String printed) {

@@ -23,6 +23,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param positionWords printed words that name a position of the hand, in order of time
  * @param unplayable notes of the part that the instrument does not have, in order of time. They are
  *     in no moment, and plans leave them without a finger
+ * @param slurs the slurs that differ from the printed ones; the moments have them already
  */
 public record Passage(
     String title,
@@ -35,7 +36,8 @@ public record Passage(
     ImmutableList<String> remarks,
     ImmutableList<PrintedString> stringWords,
     ImmutableList<PrintedPosition> positionWords,
-    ImmutableList<Note> unplayable) {
+    ImmutableList<Note> unplayable,
+    ChangedSlurs slurs) {
 
   /**
    * Checks the components.
@@ -80,7 +82,8 @@ public record Passage(
         remarks,
         stringWords,
         positionWords,
-        ImmutableList.of());
+        ImmutableList.of(),
+        ChangedSlurs.NONE);
   }
 
   /** A passage without words that name a position. */
@@ -134,7 +137,8 @@ public record Passage(
         remarks,
         ImmutableList.of(),
         positionWords,
-        unplayable);
+        unplayable,
+        slurs);
   }
 
   /**
@@ -156,7 +160,8 @@ public record Passage(
         ImmutableList.<String>builder().addAll(remarks).add(remark).build(),
         stringWords,
         positionWords,
-        left);
+        left,
+        slurs);
   }
 
   /** A passage in one tempo, without words that ask for one string or name a position. */

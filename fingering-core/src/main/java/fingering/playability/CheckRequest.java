@@ -1,7 +1,10 @@
 package fingering.playability;
 
 import com.google.common.collect.ImmutableList;
+import fingering.music.SlurChanges;
 import fingering.music.Tempo;
+import fingering.musicxml.reading.PassageRequest;
+import fingering.musicxml.reading.Score;
 import fingering.tables.Instrument;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -16,13 +19,16 @@ import java.util.function.UnaryOperator;
  * @param tempo the tempo at the beginning; empty for the printed one
  * @param forces who plays from the parts; empty to decide by part names and the score
  * @param setup changes the standard instrument of a part to the one played, such as another tuning
+ * @param slurs the slurs that are changed in the only part to check; they change nothing if there
+ *     are several
  */
 public record CheckRequest(
     ImmutableList<String> parts,
     Optional<Instrument> instrument,
     Optional<Tempo> tempo,
     Optional<Forces> forces,
-    UnaryOperator<Instrument> setup) {
+    UnaryOperator<Instrument> setup,
+    SlurChanges slurs) {
 
   /** Every recognised string part, as printed. */
   public static final CheckRequest WHOLE =
@@ -31,7 +37,8 @@ public record CheckRequest(
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
-          UnaryOperator.identity());
+          UnaryOperator.identity(),
+          SlurChanges.NONE);
 
   /**
    * Checks the components.
@@ -44,9 +51,20 @@ public record CheckRequest(
     }
   }
 
+  /** Creates a request for the slurs as printed. */
+  public CheckRequest(
+      ImmutableList<String> parts,
+      Optional<Instrument> instrument,
+      Optional<Tempo> tempo,
+      Optional<Forces> forces,
+      UnaryOperator<Instrument> setup) {
+    this(parts, instrument, tempo, forces, setup, SlurChanges.NONE);
+  }
+
   /** Returns the request for these parts only, each for the instrument recognised from it. */
   public CheckRequest withParts(Iterable<String> newParts) {
-    return new CheckRequest(ImmutableList.copyOf(newParts), Optional.empty(), tempo, forces, setup);
+    return new CheckRequest(
+        ImmutableList.copyOf(newParts), Optional.empty(), tempo, forces, setup, slurs);
   }
 
   /**
@@ -56,21 +74,34 @@ public record CheckRequest(
    */
   public CheckRequest withParts(Iterable<String> newParts, Instrument newInstrument) {
     return new CheckRequest(
-        ImmutableList.copyOf(newParts), Optional.of(newInstrument), tempo, forces, setup);
+        ImmutableList.copyOf(newParts), Optional.of(newInstrument), tempo, forces, setup, slurs);
   }
 
   /** Returns the request with another tempo at the beginning. */
   public CheckRequest withTempo(Tempo newTempo) {
-    return new CheckRequest(parts, instrument, Optional.of(newTempo), forces, setup);
+    return new CheckRequest(parts, instrument, Optional.of(newTempo), forces, setup, slurs);
   }
 
   /** Returns the request for parts played by one player or by a section. */
   public CheckRequest withForces(Forces newForces) {
-    return new CheckRequest(parts, instrument, tempo, Optional.of(newForces), setup);
+    return new CheckRequest(parts, instrument, tempo, Optional.of(newForces), setup, slurs);
   }
 
   /** Returns the request for instruments of another tuning or size. */
   public CheckRequest withSetup(UnaryOperator<Instrument> newSetup) {
-    return new CheckRequest(parts, instrument, tempo, forces, newSetup);
+    return new CheckRequest(parts, instrument, tempo, forces, newSetup, slurs);
+  }
+
+  /** Returns the request for a part whose slurs are changed. */
+  public CheckRequest withSlurs(SlurChanges newSlurs) {
+    return new CheckRequest(parts, instrument, tempo, forces, setup, newSlurs);
+  }
+
+  /** Returns the request for the music of one of these parts, for {@link Score#passage}. */
+  public PassageRequest passage(Score score) {
+    int count = parts.isEmpty() ? score.parts().size() : parts.size();
+    return new PassageRequest(
+            Optional.empty(), instrument, Optional.empty(), tempo, Optional.empty())
+        .withSlurs(count == 1 ? slurs : SlurChanges.NONE);
   }
 }

@@ -2,15 +2,11 @@ package fingering.practice;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Passage;
-import fingering.music.Place;
+import fingering.music.print.JumpMark.Kind;
 import fingering.music.print.PrintedMeasure;
 import fingering.music.print.PrintedMeasure.Bar;
 import fingering.music.print.PrintedPart;
-import fingering.music.print.PrintedText;
-import fingering.music.print.PrintedText.Kind;
-import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /**
  * A da capo or dal segno. Measures are named by their index in the part.
@@ -18,35 +14,38 @@ import java.util.regex.Pattern;
  * @param after the measure after which to go back
  * @param target the measure to go back to
  * @param until the measure after which the music then ends, or goes on at the coda; empty if it is
- *     played to the end
+ *     played on
  * @param coda the first measure of the coda; empty if there is none to go on at
  */
 record Jump(int after, int target, Optional<Integer> until, Optional<Integer> coda) {
-  // Usual wordings (common practice, no source).
-  private static final Pattern DA_CAPO = words("(d\\. ?c\\.|dc|da capo)( .*)?");
-  private static final Pattern DAL_SEGNO = words("(d\\. ?s\\.|ds|dal? segno)( .*)?");
-  private static final Pattern FINE = words("fine\\.?");
-  private static final Pattern TO_CODA = words("to coda");
-  private static final Pattern CODA = words("coda");
 
-  private static Pattern words(String pattern) {
-    return Pattern.compile(pattern, Pattern.CASE_INSENSITIVE);
-  }
-
-  /** The first jump of a passage; empty if there is none, or its target is not in the passage. */
-  static Optional<Jump> of(Passage passage, PrintedPart printed) {
-    ImmutableList<PrintedText> texts = printed.texts();
-    Optional<Integer> segno = signs(texts, "segno").stream().findFirst().map(Jump::measure);
-    for (PrintedText text : texts) {
+  /** The jumps of a passage, in order; those whose target is not in the passage are left out. */
+  static ImmutableList<Jump> all(Passage passage, PrintedPart printed) {
+    ImmutableList.Builder<Jump> jumps = ImmutableList.builder();
+    JumpCues cues = JumpCues.of(printed);
+    int from = Integer.MIN_VALUE;
+    for (JumpCues.Cue cue : cues.jumps()) {
+      int start = from;
       Optional<Integer> target =
-          is(text, DA_CAPO)
-              ? beginning(passage, printed, fine(texts).orElse(measure(text)))
-              : is(text, DAL_SEGNO) ? segno : Optional.empty();
-      if (target.isPresent() && target.get() <= measure(text)) {
-        return Optional.of(jump(text, target.get(), texts));
+          cue.kind() == Kind.DAL_SEGNO
+              ? cues.segno(cue)
+              : beginning(passage, printed, cues.fine(start, cue.measure()).orElse(cue.measure()));
+      if (cue.measure() > from && target.isPresent() && target.get() <= cue.measure()) {
+        Jump jump = jump(cue, target.get(), cues);
+        jumps.add(jump);
+        from = jump.coda().orElse(jump.after());
       }
     }
-    return Optional.empty();
+    return jumps.build();
+  }
+
+  private static Jump jump(JumpCues.Cue cue, int target, JumpCues cues) {
+    int after = cue.measure();
+    Optional<JumpCues.Cue> leave = cues.toCoda(target, after);
+    Optional<Integer> coda = cues.coda(after);
+    return leave.isPresent() && coda.isPresent() && (cue.coda() || leave.get().coda())
+        ? new Jump(after, target, leave.map(JumpCues.Cue::measure), coda)
+        : new Jump(after, target, cues.fine(target - 1, after), Optional.empty());
   }
 
   /**
@@ -63,60 +62,5 @@ record Jump(int after, int target, Optional<Integer> until, Optional<Integer> co
     return closing
         .map(index -> index + 1)
         .or(() -> first == 0 ? Optional.of(first) : Optional.empty());
-  }
-
-  private static Optional<Integer> fine(List<PrintedText> texts) {
-    return texts.stream().filter(one -> is(one, FINE)).map(Jump::measure).findFirst();
-  }
-
-  private static Jump jump(PrintedText text, int target, List<PrintedText> texts) {
-    int after = measure(text);
-    if (text.text().matches("(?i).*\\bcoda\\b.*")) {
-      Optional<Integer> until = toCoda(texts).filter(at -> at >= target && at <= after);
-      Optional<Integer> coda = coda(texts).filter(at -> at > after);
-      if (until.isPresent() && coda.isPresent()) {
-        return new Jump(after, target, until, coda);
-      }
-    }
-    Optional<Integer> fine = fine(texts).filter(at -> at >= target);
-    return new Jump(after, target, fine, Optional.empty());
-  }
-
-  /** The measure after which to go to the coda: at the words, or at the first of two signs. */
-  private static Optional<Integer> toCoda(List<PrintedText> texts) {
-    List<PrintedText> signs = signs(texts, "coda");
-    return texts.stream()
-        .filter(text -> is(text, TO_CODA))
-        .map(Jump::measure)
-        .findFirst()
-        .or(() -> signs.size() > 1 ? Optional.of(measureBefore(signs.get(0))) : Optional.empty());
-  }
-
-  /** The measure in which the coda begins: at the last sign, or at the word alone. */
-  private static Optional<Integer> coda(List<PrintedText> texts) {
-    List<PrintedText> signs = signs(texts, "coda");
-    return signs.isEmpty()
-        ? texts.stream().filter(text -> is(text, CODA)).map(Jump::measure).findFirst()
-        : Optional.of(measure(signs.get(signs.size() - 1)));
-  }
-
-  private static boolean is(PrintedText text, Pattern wanted) {
-    return text.kind() == Kind.WORDS && wanted.matcher(text.text()).matches();
-  }
-
-  private static ImmutableList<PrintedText> signs(List<PrintedText> texts, String sign) {
-    return texts.stream()
-        .filter(text -> text.kind() == Kind.JUMP && text.text().equals(sign))
-        .collect(ImmutableList.toImmutableList());
-  }
-
-  private static int measure(PrintedText text) {
-    return text.place().measureIndex();
-  }
-
-  /** A sign at the beginning of a measure stands over the bar line before it. */
-  private static int measureBefore(PrintedText sign) {
-    Place place = sign.place();
-    return place.onset().signum() == 0 ? place.measureIndex() - 1 : place.measureIndex();
   }
 }

@@ -35,21 +35,25 @@ public record PlayingOrder(ImmutableList<Span> spans) {
   }
 
   /**
-   * Reads the order from the signs and words of the part.
+   * Reads the order from the signs and words of the part, and from what the score says for its
+   * playback where nothing is printed.
    *
    * @param printed what is printed in the passage
    */
   public static PlayingOrder of(Passage passage, PrintedPart printed) {
     RepeatedCells cells = RepeatedCells.of(passage, printed);
     Walk walk = new Walk(cells);
-    Optional<Jump> jump = Jump.of(passage, printed);
-    walk.play(0, jump.map(one -> cells.last(one.after())), false);
-    jump.ifPresent(
-        one -> {
-          Optional<Integer> until = one.until().map(cells::last);
-          walk.play(cells.first(one.target()), until, true);
-          one.coda().ifPresent(coda -> walk.play(cells.first(coda), Optional.empty(), true));
-        });
+    int from = 0;
+    boolean again = false;
+    for (Jump jump : Jump.all(passage, printed)) {
+      walk.play(from, Optional.of(cells.last(jump.after())), again);
+      // After its end, whether at a Fine or where the jump was, the next movement begins.
+      Optional<Integer> until = jump.until().or(() -> Optional.of(jump.after())).map(cells::last);
+      walk.play(cells.first(jump.target()), until, true);
+      from = jump.coda().map(cells::first).orElse(cells.last(jump.after()) + 1);
+      again = jump.coda().isPresent();
+    }
+    walk.play(from, Optional.empty(), again);
     return new PlayingOrder(ImmutableList.copyOf(walk.spans));
   }
 

@@ -11,6 +11,7 @@ import fingering.userfile.YamlNode.Sequence;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 
@@ -217,6 +218,31 @@ public final class UserFields {
   /** The value of a key that has keys of its own. */
   public Optional<UserFields> part(String key, KnownKeys keys) {
     return entry(key).map(entry -> of(entry.value(), keys));
+  }
+
+  /**
+   * The pairs of a key whose value consists of free keys with a single value each, at least one.
+   *
+   * @param reading makes something of a key and its value
+   */
+  public <T> Optional<ImmutableList<T>> pairs(String key, BiFunction<String, String, T> reading) {
+    return entry(key).map(entry -> pairs(key, entry.value(), reading));
+  }
+
+  private <T> ImmutableList<T> pairs(
+      String key, YamlNode value, BiFunction<String, String, T> reading) {
+    if (!(value instanceof Mapping pairs) || pairs.entries().isEmpty()) {
+      throw value
+          .place()
+          .refusal("'%s' consists of pairs, such as %s".formatted(key, known.example(key)));
+    }
+    return pairs.entries().entrySet().stream()
+        .map(
+            pair ->
+                read(
+                    single(key, pair.getValue().value()),
+                    text -> reading.apply(pair.getKey(), text)))
+        .collect(ImmutableList.toImmutableList());
   }
 
   private Optional<Entry> entry(String key) {

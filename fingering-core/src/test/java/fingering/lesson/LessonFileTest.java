@@ -7,13 +7,17 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableSet;
 import fingering.demand.DemandParser;
+import fingering.music.SlurChanges;
+import fingering.music.SlurChanges.Change;
 import fingering.music.Tempo;
+import fingering.practice.MetronomeScale;
 import fingering.tables.FingeringException;
 import fingering.tables.Instruments;
 import fingering.userfile.FileUpdate;
 import fingering.userfile.UserFileException;
 import fingering.userfile.UserText;
 import java.math.BigDecimal;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -35,6 +39,7 @@ class LessonFileTest {
       part: Viola
       measures: 27-76
       tempo: half = 84
+      slurs: {29.1: 30.2.5, 33a.4: none}
       student: imke
 
       # two plans
@@ -46,6 +51,8 @@ class LessonFileTest {
       hearing: {date: 2026-12-12, tempo: quarter = 96}
       circles: {shown: yes, not: [accent, 12.1 dynamic]}
       journal: imke-mill.journal
+      ladder: {rest-days: [Sunday, sat], metronome: traditional}
+      below: first
       # the end
       """;
 
@@ -59,6 +66,10 @@ class LessonFileTest {
                 .withPart(Optional.of("Viola"))
                 .withMeasures(Optional.of("27-76"))
                 .withTempo(Optional.of(Tempo.parse("half=84")))
+                .withSlurs(
+                    new SlurChanges(
+                        ImmutableList.of(
+                            Change.parse("29.1", "30.2.5"), Change.parse("33a.4", "none"))))
                 .withStudent(Optional.of("imke"))
                 .withPlans(
                     ImmutableList.of(
@@ -74,7 +85,12 @@ class LessonFileTest {
                             Optional.of(LocalDate.of(2026, 12, 12)),
                             Optional.of(Tempo.parse("quarter=96")))))
                 .withJournal(Optional.of("imke-mill.journal"))
-                .withCircles(new LessonCircles(true, ImmutableSet.of("accent", "12.1 dynamic"))));
+                .withCircles(new LessonCircles(true, ImmutableSet.of("accent", "12.1 dynamic")))
+                .withLadder(
+                    new LessonLadder(
+                        ImmutableSet.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY),
+                        MetronomeScale.TRADITIONAL))
+                .withBelow(Optional.of("first")));
   }
 
   @Property(tries = 500)
@@ -104,16 +120,18 @@ class LessonFileTest {
                 texts().optional(),
                 Arbitraries.of(Instruments.standard().all()).optional(),
                 texts().optional(),
-                tempi().optional())
+                tempi().optional(),
+                slurs())
             .as(
-                (score, tune, part, voice, instrument, measures, tempo) ->
+                (score, tune, part, voice, instrument, measures, tempo, slurs) ->
                     Lesson.of(score)
                         .withScore(score, tune)
                         .withPart(part)
                         .withVoice(voice)
                         .withInstrument(instrument)
                         .withMeasures(measures)
-                        .withTempo(tempo));
+                        .withTempo(tempo)
+                        .withSlurs(slurs));
     return Combinators.combine(
             music,
             texts().optional(),
@@ -129,6 +147,18 @@ class LessonFileTest {
                     .withHearing(hearing)
                     .withJournal(journal)
                     .withCircles(circles));
+  }
+
+  private static Arbitrary<SlurChanges> slurs() {
+    return Arbitraries.of(
+            Change.parse("29.1", "30.2"),
+            Change.parse("9.1.5", "9.2"),
+            Change.parse("3a.1", "3a:b.2.333"),
+            Change.parse("12.10", "none"),
+            Change.parse("#{'.1", "none"))
+        .list()
+        .uniqueElements()
+        .map(changes -> new SlurChanges(ImmutableList.copyOf(changes)));
   }
 
   private static Arbitrary<LessonCircles> circles() {
@@ -214,7 +244,8 @@ class LessonFileTest {
         .isEqualTo(
             MILL.replace("quartet.mxl          # ours", "trio.mxl  # ours")
                 .replace("imke\n\n", "jonte\n\n")
-                .replace("journal: imke-mill.journal\n", "voice: 1\n"));
+                .replace("journal: imke-mill.journal\n", "")
+                .replace("below: first\n", "below: first\nvoice: 1\n"));
   }
 
   @Test
@@ -253,6 +284,12 @@ class LessonFileTest {
           score: a.xml$plans:$  - choose: best     | 3 | first or third or partly or second or free
           score: a.xml$hearing: {date: soon}       | 2 | is not a date; write year, month and day
           score: a.xml$hearing: {day: 2026-12-12}  | 2 | there is no key 'day' in a hearing
+          score: a.xml$slurs: {29.1: 28.2}         | 2 | the slur from 29.1 to 28.2 does not end after it begins
+          score: a.xml$slurs:$  29.1: 30.2$  31: 32.1 | 4 | '31' is not a measure and beat; write 17.2
+          score: a.xml$slurs: {29.1: off}          | 2 | 'off' is not a measure and beat
+          score: a.xml$slurs: {29.1: }             | 2 | 'slurs' has no value
+          score: a.xml$slurs: 29.1-30.2            | 2 | 'slurs' consists of pairs, such as 'slurs: {29.1: 30.2, 33.1: none}'
+          score: a.xml$slurs: {29.1: 30.2, 29.1.0: none} | 2 | there are two slurs at 29.1
           score: a.xml$plans: [{choose: first, name: a}, {choose: third, name: a}] | 1 | two plans have the name 'a'
           """)
   void aWrongLessonIsRefusedWithItsLine(String lines, int line, String says) {

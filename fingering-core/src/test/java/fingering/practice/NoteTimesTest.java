@@ -36,9 +36,14 @@ class NoteTimesTest {
   /**
    * Measures of one half note each, in 2/4, written as words: {@code ||} is a final bar line,
    * {@code |:} and {@code :|} are repeats, {@code :3|} one that is played three times, {@code [1}
-   * begins an ending and {@code ]} ends it, other words are directions. A comma ends a measure.
+   * begins an ending and {@code ]} ends it, {@code !} begins an attribute for playback, other words
+   * are directions. A comma ends a measure.
    */
   private static Score score(String music) {
+    return read(part(music));
+  }
+
+  private static String part(String music) {
     StringBuilder part = new StringBuilder();
     List<String> measures = Splitter.on(',').splitToList(music);
     for (int i = 0; i < measures.size(); i++) {
@@ -60,8 +65,14 @@ class NoteTimesTest {
           case "segno", "coda" ->
               before.append(
                   "<direction><direction-type><" + word + "/></direction-type></direction>");
+          case "!segno", "!coda" -> before.append("<sound " + word.substring(1) + "=\"one\"/>");
           default -> {
-            if (word.startsWith("[")) {
+            if (word.startsWith("!")) {
+              after.append(
+                  "<direction><direction-type><words>from the top</words></direction-type><sound "
+                      + word.substring(1)
+                      + "=\"yes\"/></direction>");
+            } else if (word.startsWith("[")) {
               before.append(
                   "<barline location=\"left\"><ending number=\"%s\" type=\"start\"/></barline>"
                       .formatted(word.substring(1).replace('+', ',')));
@@ -85,16 +96,20 @@ class NoteTimesTest {
           .append(after)
           .append("</measure>");
     }
-    return read(part.toString());
+    return part.toString();
   }
 
-  private static Score read(String part) {
+  private static Score read(String... parts) {
+    StringBuilder list = new StringBuilder();
+    StringBuilder music = new StringBuilder();
+    for (int i = 1; i <= parts.length; i++) {
+      list.append("<score-part id=\"P%d\"><part-name>Violin</part-name></score-part>".formatted(i));
+      music.append("<part id=\"P%d\">%s</part>".formatted(i, parts[i - 1]));
+    }
     return ScoreReader.read(
         ScoreFile.of(
-            "<score-partwise version=\"4.0\"><part-list><score-part id=\"P1\"><part-name>Violin"
-                + "</part-name></score-part></part-list><part id=\"P1\">"
-                + part
-                + "</part></score-partwise>",
+            "<score-partwise version=\"4.0\"><part-list>%s</part-list>%s</score-partwise>"
+                .formatted(list, music),
             ImmutableList.of()));
   }
 
@@ -131,6 +146,15 @@ class NoteTimesTest {
         "x, segno x, x To_Coda, x D.S._al_Coda, coda x = 1 2 3 4 2 3 5",
         "x, x, coda x, x D.C._al_Coda, coda x = 1 2 3 4 1 2 5",
         "|: x, x :|, x D.C. = 1 2 1 2 3 1 2 3",
+        "x, x Fine ||, x, x D.C. ||, |: x :| = 1 2 3 4 1 2 5 5",
+        "x, x D.C. ||, x, x D.C. = 1 2 1 2 3 4 3 4",
+        "x, x Fine ||, x D.C. ||, x, x Fine ||, x D.C. = 1 2 3 1 2 4 5 6 4 5",
+        "x, x !fine, x !dacapo, x = 1 2 3 1 2 4",
+        "x, x Fine !fine, x D.C. !dacapo = 1 2 3 1 2",
+        "x, !segno x, x !fine, x !dalsegno, x = 1 2 3 4 2 3 5",
+        "x, !segno x, x !tocoda, x !dalsegno, !coda x = 1 2 3 4 2 3 5",
+        "x, segno x, x !tocoda, x !dalsegno, coda x = 1 2 3 4 2 3 5",
+        "x, x !dalsegno, x !fine = 1 2 3",
         "|: x, [1 x :| ], [2 x Fine ], x Da_Capo_al_Fine = 1 2 1 3 4 1 3"
       })
   void repeatsArePlayed(String music, String order) {
@@ -148,6 +172,14 @@ class NoteTimesTest {
             Splitter.on(' ').splitToList(order).stream()
                 .map(Integer::valueOf)
                 .collect(Collectors.toList()));
+  }
+
+  /** A score often has them in its top part alone. */
+  @Test
+  void jumpsForPlaybackHoldForAllParts() {
+    Score score = read(part("x, x !fine, x !dacapo, x"), part("x, x, x, x"));
+    assertThat(order(times(score, PassageRequest.WHOLE.withPart("2"), "quarter=60")))
+        .isEqualTo("1 2 3 1 2 4");
   }
 
   @ParameterizedTest

@@ -23,13 +23,15 @@ public final class LessonAdviser implements Adviser {
 
   @Override
   public Advice advise(
-      ScoreFile file, Score score, StoredLesson lesson, Cancellation cancellation) {
+      ScoreFile file, Score parsed, StoredLesson lesson, Cancellation cancellation) {
+    ScoreArgument score = new ScoreArgument();
     ScoreOptions reading = new ScoreOptions();
     PlayerOptions player = new PlayerOptions();
-    reading.from(lesson);
+    score.from(lesson);
+    reading.from(lesson, score);
     player.from(lesson);
     return LessonAdvice.of(
-        PlanningContext.of(file, score, reading, player), player, lesson, cancellation);
+        PlanningContext.of(file, parsed, reading, player), player, lesson, cancellation);
   }
 
   @Override

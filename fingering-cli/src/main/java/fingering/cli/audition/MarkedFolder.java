@@ -8,6 +8,7 @@ import fingering.files.FileProblem;
 import fingering.musicxml.UnwritableScoreException;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.marking.ScoreMarker;
+import fingering.plan.Plan;
 import fingering.plan.marks.PlanMarks;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
@@ -67,8 +68,9 @@ public final class MarkedFolder {
       Path marked = unfinished.resolve(name(sheet, i));
       marked.toFile().deleteOnExit();
       try {
+        Plan plan = sheet.planned(i).plan();
         file.writeMarked(
-            ScoreMarker.mark(file.text(), PlanMarks.of(sheet.planned(i).plan())), marked);
+            ScoreMarker.mark(file.text(), PlanMarks.of(plan), plan.passage().slurs()), marked);
       } catch (UnwritableScoreException e) {
         // The user does not know the temporary folder.
         throw e.getCause() instanceof IOException cause ? unwritable(folder, cause) : e;

@@ -22,6 +22,7 @@ import fingering.lesson.LessonPlan;
 import fingering.lesson.LessonPlanner;
 import fingering.lesson.StoredLesson;
 import fingering.music.Passage;
+import fingering.music.SlurChanges;
 import fingering.music.Tempo;
 import fingering.music.print.PrintedPart;
 import fingering.musicxml.file.ScoreFile;
@@ -192,7 +193,11 @@ public final class SheetPieces {
             Optional.of(sheet.instrument()),
             fields.text("measures").or(() -> of(lesson, Lesson::measures)),
             fields.value("tempo", Tempo::parse).or(() -> of(lesson, Lesson::tempo)),
-            fields.text("voice").or(() -> of(lesson, Lesson::voice)));
+            fields.text("voice").or(() -> of(lesson, Lesson::voice)),
+            true,
+            fields.has("part")
+                ? SlurChanges.NONE
+                : lesson.map(one -> one.lesson().slurs()).orElse(SlurChanges.NONE));
     Passage passage =
         at(
             entry.lineOf("measures", "file", "lesson", "abc"),

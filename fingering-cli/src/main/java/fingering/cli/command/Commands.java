@@ -1,7 +1,13 @@
 package fingering.cli.command;
 
+import com.google.common.base.Ascii;
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.ImmutableSet;
 import fingering.cli.help.ProgramVersion;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -23,25 +29,35 @@ import picocli.CommandLine.Command;
       "  fingering chart viola --position 3"
     })
 public final class Commands {
+  /**
+   * The classes of the subcommands by their names, in the order of the help. The names are here too
+   * because reading the annotations of all commands takes longer than most plans.
+   */
+  private static final ImmutableMap<String, Class<?>> BY_NAME =
+      ImmutableMap.<String, Class<?>>builder()
+          .put("open", OpenCommand.class)
+          .put("demo", DemoCommand.class)
+          .put("compare", CompareCommand.class)
+          .put("plan", PlanCommand.class)
+          .put("marks", MarksCommand.class)
+          .put("practice", PracticeCommand.class)
+          .put("journal", JournalCommand.class)
+          .put("handout", HandoutCommand.class)
+          .put("lesson", LessonCommand.class)
+          .put("scale", ScaleCommand.class)
+          .put("audition", AuditionCommand.class)
+          .put("chart", ChartCommand.class)
+          .put("check", CheckCommand.class)
+          .put("learn", LearnCommand.class)
+          .put("completion", CompletionCommand.class)
+          .put("man", ManCommand.class)
+          .buildOrThrow();
+
   /** The classes of the subcommands, in the order of the help. */
-  public static final ImmutableList<Class<?>> ALL =
-      ImmutableList.of(
-          OpenCommand.class,
-          DemoCommand.class,
-          CompareCommand.class,
-          PlanCommand.class,
-          MarksCommand.class,
-          PracticeCommand.class,
-          JournalCommand.class,
-          HandoutCommand.class,
-          LessonCommand.class,
-          ScaleCommand.class,
-          AuditionCommand.class,
-          ChartCommand.class,
-          CheckCommand.class,
-          LearnCommand.class,
-          CompletionCommand.class,
-          ManCommand.class);
+  public static final ImmutableList<Class<?>> ALL = BY_NAME.values().asList();
+
+  private static final ImmutableSet<String> READING =
+      ImmutableSet.of("demo", "compare", "plan", "marks", "practice", "handout", "check", "learn");
 
   private Commands() {}
 
@@ -50,13 +66,11 @@ public final class Commands {
    * command: setting up the options of all commands takes longer than most plans.
    */
   public static CommandLine commandLine(String... arguments) {
-    ImmutableList<Class<?>> named =
-        ALL.stream()
-            .filter(command -> arguments.length > 0 && name(command).equalsIgnoreCase(arguments[0]))
-            .collect(ImmutableList.toImmutableList());
+    Optional<Class<?>> named =
+        first(arguments).flatMap(name -> Optional.ofNullable(BY_NAME.get(name)));
     CommandLine line = new CommandLine(new Commands());
     line.setSubcommandsCaseInsensitive(true);
-    (named.isEmpty() ? ALL : named).forEach(line::addSubcommand);
+    named.map(List::<Class<?>>of).orElse(ALL).forEach(line::addSubcommand);
     return line;
   }
 
@@ -65,7 +79,12 @@ public final class Commands {
     return commandLine();
   }
 
-  private static String name(Class<?> command) {
-    return command.getAnnotation(Command.class).name();
+  /** Whether the arguments name a command that reads scores. */
+  public static boolean readsScores(String... arguments) {
+    return first(arguments).filter(READING::contains).isPresent();
+  }
+
+  private static Optional<String> first(String... arguments) {
+    return Stream.of(arguments).findFirst().map(Ascii::toLowerCase);
   }
 }

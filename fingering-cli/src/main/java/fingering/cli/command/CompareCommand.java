@@ -130,7 +130,7 @@ final class CompareCommand extends BaseCommand {
   /** Takes from a lesson what is not typed. */
   private void take(StoredLesson lesson) {
     score.from(lesson);
-    reading.from(lesson);
+    reading.from(lesson, score);
     player.from(lesson);
   }
 

@@ -101,7 +101,7 @@ final class HandoutCommand extends BaseCommand {
 
   private void take(StoredLesson stored) {
     score.from(stored);
-    reading.from(stored);
+    reading.from(stored, score);
     player.from(stored);
     chosen.from(stored, demands);
     ladder.from(stored);

@@ -91,7 +91,7 @@ final class MarksCommand extends BaseCommand {
 
   private void take(StoredLesson stored) {
     score.from(stored);
-    reading.from(stored);
+    reading.from(stored, score);
     player.from(stored);
     chosen.from(stored, demands);
   }

@@ -153,7 +153,7 @@ final class PlanCommand extends BaseCommand {
   /** Takes from a lesson what is not typed. The best plans, and a brief, replace its plan. */
   private void take(StoredLesson lesson) {
     score.from(lesson);
-    reading.from(lesson);
+    reading.from(lesson, score);
     player.from(lesson);
     if (briefFile.isEmpty() && (best.isEmpty() || choices.isPresent())) {
       chosen.from(lesson, demands);

@@ -161,7 +161,11 @@ final class PracticeCommand extends BaseCommand {
               saving.typed(lesson, score, reading, player),
               chosen.forLesson(demands, lesson, replaced).stream().toList());
       saving.save(
-          saving.with(typed, new Hearing(ladder.day(), ladder.goal()), ladder.journalFile()),
+          saving.with(
+              typed,
+              new Hearing(ladder.day(), ladder.goal()),
+              ladder.habits(),
+              ladder.journalFile()),
           lesson,
           spec);
     }
@@ -171,7 +175,7 @@ final class PracticeCommand extends BaseCommand {
   /** Takes from a lesson what is not typed. */
   private void take(StoredLesson lesson) {
     score.from(lesson);
-    reading.from(lesson);
+    reading.from(lesson, score);
     player.from(lesson);
     chosen.from(lesson, demands);
     ladder.from(lesson);

@@ -54,7 +54,7 @@ public final class LessonPassages {
     PlayerOptions player = new PlayerOptions();
     DemandOptions none = new DemandOptions();
     score.from(lesson);
-    reading.from(lesson);
+    reading.from(lesson, score);
     player.from(lesson);
     PlanningContext planning = PlanningContext.read(score.read(), reading, player);
     Plan plan =

@@ -8,6 +8,7 @@ import fingering.cli.option.ScoreOptions;
 import fingering.files.FileProblem;
 import fingering.lesson.Hearing;
 import fingering.lesson.Lesson;
+import fingering.lesson.LessonLadder;
 import fingering.lesson.LessonPlan;
 import fingering.lesson.LessonStore;
 import fingering.lesson.LessonStore.Saved;
@@ -40,8 +41,7 @@ public final class SaveLessonOption {
           "--ignore-words",
           "--keep-printed",
           "--brief",
-          "--briefs",
-          "--rest-days");
+          "--briefs");
 
   @Option(
       names = "--save-lesson",
@@ -105,10 +105,11 @@ public final class SaveLessonOption {
         .withJournal(lesson.journalFile().map(path -> StoredLesson.nameBeside(target, path)));
   }
 
-  /** A lesson with the hearing and the journal that are typed. */
-  public Lesson with(Lesson lesson, Hearing hearing, Optional<Path> journal) {
+  /** A lesson with the hearing, the ladder and the journal that are typed. */
+  public Lesson with(Lesson lesson, Hearing hearing, LessonLadder ladder, Optional<Path> journal) {
     return lesson
         .withHearing(Optional.of(hearing))
+        .withLadder(ladder)
         .withJournal(
             journal
                 .map(path -> StoredLesson.nameBeside(file.orElseThrow(), path))

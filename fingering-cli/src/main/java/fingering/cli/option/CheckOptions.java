@@ -2,6 +2,7 @@ package fingering.cli.option;
 
 import com.google.common.collect.ImmutableList;
 import fingering.lesson.StoredLesson;
+import fingering.music.SlurChanges;
 import fingering.music.Tempo;
 import fingering.playability.CheckRequest;
 import fingering.playability.Forces;
@@ -45,14 +46,18 @@ public final class CheckOptions {
 
   @Mixin InstrumentOptions build = new InstrumentOptions();
 
+  private SlurChanges slurs = SlurChanges.NONE;
+
   /** The request that the options make. */
   public CheckRequest request() {
-    return new CheckRequest(ImmutableList.copyOf(parts), instrument, tempo, forces, build::apply);
+    return new CheckRequest(
+        ImmutableList.copyOf(parts), instrument, tempo, forces, build::apply, slurs);
   }
 
-  /** Takes the part and the tempo of a lesson, where nothing else is typed. */
+  /** Takes the part, its bowings and the tempo of a lesson, where nothing else is typed. */
   public void from(StoredLesson lesson) {
     if (parts.isEmpty()) {
+      slurs = lesson.lesson().slurs();
       parts = lesson.lesson().part().stream().toList();
       instrument = parts.isEmpty() ? Optional.empty() : instrument.or(lesson.lesson()::instrument);
     }

@@ -1,10 +1,10 @@
 package fingering.cli.option;
 
-import com.google.common.base.Ascii;
 import fingering.demand.MeasureSpan;
 import fingering.exercise.ScalePattern;
 import fingering.files.FileNames;
 import fingering.fingerboard.LeftHand;
+import fingering.lesson.LessonLadder;
 import fingering.lesson.PlanName;
 import fingering.music.MeasureBeat;
 import fingering.music.Tempo;
@@ -24,9 +24,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
-import java.time.format.TextStyle;
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import picocli.CommandLine.ITypeConverter;
@@ -41,8 +39,6 @@ import picocli.CommandLine.TypeConversionException;
 public final class Converters {
   /** The name that stands for the terminal, as in other programs. */
   public static final String TERMINAL = "-";
-
-  private static final int SHORTEST_DAY_NAME = 3;
 
   private Converters() {}
 
@@ -167,7 +163,7 @@ public final class Converters {
 
   public static final class WeekdayConverter extends Converter<DayOfWeek> {
     WeekdayConverter() {
-      super(Converters::weekday);
+      super(LessonLadder::day);
     }
   }
 
@@ -215,19 +211,6 @@ public final class Converters {
     } catch (DateTimeParseException e) {
       throw mistake(text, "is not a date and time; write them as 2026-11-21T18:30");
     }
-  }
-
-  private static DayOfWeek weekday(String text) {
-    String start = Ascii.toLowerCase(text.strip());
-    return Arrays.stream(DayOfWeek.values())
-        .filter(day -> start.length() >= SHORTEST_DAY_NAME && name(day).startsWith(start))
-        .findFirst()
-        .orElseThrow(
-            () -> mistake(text, "is not a day of the week; write mon, tue, wed and so on"));
-  }
-
-  private static String name(DayOfWeek day) {
-    return Ascii.toLowerCase(day.getDisplayName(TextStyle.FULL, Locale.ENGLISH));
   }
 
   private static FingeringException mistake(String text, String fault) {

@@ -2,6 +2,7 @@ package fingering.cli.option;
 
 import com.google.common.collect.ImmutableSet;
 import fingering.lesson.Hearing;
+import fingering.lesson.LessonLadder;
 import fingering.lesson.StoredLesson;
 import fingering.music.Tempo;
 import fingering.practice.Journal;
@@ -63,7 +64,7 @@ public final class LadderOptions {
       description =
           "exact (the default): every whole number; traditional: the marks of a pendulum"
               + " metronome.")
-  MetronomeScale metronome = MetronomeScale.EXACT;
+  Optional<MetronomeScale> metronome = Optional.empty();
 
   @Option(
       names = "--journal",
@@ -78,6 +79,9 @@ public final class LadderOptions {
     to = to.or(() -> lesson.lesson().hearing().flatMap(Hearing::tempo));
     by = by.or(() -> lesson.lesson().hearing().flatMap(Hearing::date));
     journal = journal.or(lesson::journalFile);
+    LessonLadder ladder = lesson.lesson().ladder();
+    rest = rest.isEmpty() ? ladder.restDays().asList() : rest;
+    metronome = metronome.or(() -> Optional.of(ladder.metronome()));
   }
 
   /** Takes a day as today, unless one is typed. */
@@ -93,6 +97,11 @@ public final class LadderOptions {
   /** The day of the performance; empty if it is not known. */
   public Optional<LocalDate> day() {
     return by;
+  }
+
+  /** The days without practice, and the settings of the metronome. */
+  public LessonLadder habits() {
+    return new LessonLadder(ImmutableSet.copyOf(rest), metronome.orElse(MetronomeScale.EXACT));
   }
 
   /** The tempo that is typed as clean; empty if none is. */
@@ -117,7 +126,7 @@ public final class LadderOptions {
         to.orElseThrow(),
         today.orElseGet(() -> LocalDate.now(clock)),
         by.orElseThrow(),
-        ImmutableSet.copyOf(rest),
-        metronome);
+        habits().restDays(),
+        habits().metronome());
   }
 }

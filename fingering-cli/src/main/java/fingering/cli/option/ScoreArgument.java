@@ -70,6 +70,15 @@ public final class ScoreArgument extends TuneOptions {
     }
   }
 
+  /** Whether the score is that of a lesson. */
+  boolean isOf(StoredLesson lesson) {
+    return file.map(ScoreArgument::full).equals(Optional.of(full(lesson.scoreFile())));
+  }
+
+  private static Path full(Path path) {
+    return path.toAbsolutePath().normalize();
+  }
+
   /**
    * Adds the score to a lesson.
    *

@@ -4,6 +4,7 @@ import fingering.cli.student.Students;
 import fingering.lesson.Lesson;
 import fingering.lesson.StoredLesson;
 import fingering.music.Passage;
+import fingering.music.SlurChanges;
 import fingering.music.Tempo;
 import fingering.music.print.PrintedPart;
 import fingering.musicxml.reading.PartInfo;
@@ -36,6 +37,11 @@ public final class ScoreOptions extends PartOptions {
       description = "Ignore words that ask for a string, such as 'sul G'.")
   boolean ignoreWords;
 
+  private SlurChanges slurs = SlurChanges.NONE;
+
+  /** The part in which the slurs are changed, as the lesson names it. */
+  private Optional<String> slurred = Optional.empty();
+
   /** Reads the passage that the options choose, for the instrument that the students play. */
   public Passage read(Score score, Students students) {
     Optional<Instrument> played = instrument.or(students::instrument);
@@ -43,9 +49,13 @@ public final class ScoreOptions extends PartOptions {
     if (instrument.isEmpty()) {
       students.requirePart(info);
     }
+    if (!slurred.map(score::part).orElse(info).equals(info)) {
+      // Places in another part are other notes.
+      slurs = SlurChanges.NONE;
+    }
     Passage passage =
         score.passage(
-            new PassageRequest(part, played, measures, tempo, voice, !ignoreWords),
+            new PassageRequest(part, played, measures, tempo, voice, !ignoreWords, slurs),
             found -> build.apply(found, students));
     students.requirePatterns(passage.instrument());
     return passage;
@@ -56,9 +66,15 @@ public final class ScoreOptions extends PartOptions {
     return measures.isPresent();
   }
 
-  /** Takes the passage of a lesson, where nothing else is typed. */
-  public void from(StoredLesson stored) {
+  /**
+   * Takes the passage of a lesson, where nothing else is typed.
+   *
+   * @param score the score to read; the bowings of the lesson are for its own score only
+   */
+  public void from(StoredLesson stored, ScoreArgument score) {
     Lesson lesson = stored.lesson();
+    slurs = score.isOf(stored) ? lesson.slurs() : SlurChanges.NONE;
+    slurred = lesson.part();
     part = part.or(lesson::part);
     voice = voice.or(lesson::voice);
     instrument = instrument.or(lesson::instrument);
@@ -73,7 +89,8 @@ public final class ScoreOptions extends PartOptions {
         .withVoice(voice)
         .withInstrument(instrument)
         .withMeasures(measures)
-        .withTempo(tempo);
+        .withTempo(tempo)
+        .withSlurs(slurs);
   }
 
   /** What is printed in a passage, in the voice that the options choose. */

@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Where the hand is in a plan, in words. */
@@ -33,7 +34,9 @@ public final class Whereabouts {
       return "open strings only";
     }
     if (low(plan)) {
-      return plan.notesByPosition().firstKey().display() + " position throughout";
+      return plan.notesByPosition().size() == 1
+          ? plan.notesByPosition().firstKey().display() + " position throughout"
+          : stays(plan, Position.HALF::equals, "in half") + ", otherwise 1st";
     }
     if (plan.brief().living()) {
       return "%d of %d stopped notes in %s position"
@@ -44,21 +47,20 @@ public final class Whereabouts {
                   .map(Position::display)
                   .collect(Collectors.joining(" or ")));
     }
-    String stays = stays(plan);
+    String stays = stays(plan, position -> position.compareTo(Position.FIRST) > 0, "above 1st");
     return plan.notesByPosition().firstKey().compareTo(Position.FIRST) > 0
         ? stays
         : stays + ", otherwise 1st";
   }
 
   /**
-   * The stays above first position: {@code 3rd position in m. 17–24, 30}. Of many stays only the
+   * The stays in some positions: {@code 3rd position in m. 17–24, 30}. Of many stays only the
    * longest are named.
+   *
+   * @param others where the stays are that are only counted
    */
-  private static String stays(Plan plan) {
-    List<Stay> high =
-        plan.stays().stream()
-            .filter(stay -> stay.position().compareTo(Position.FIRST) > 0)
-            .toList();
+  private static String stays(Plan plan, Predicate<Position> wanted, String others) {
+    List<Stay> high = plan.stays().stream().filter(stay -> wanted.test(stay.position())).toList();
     List<Stay> named = high.size() <= FEW ? high : longest(high);
     Map<Position, Set<String>> measures = new LinkedHashMap<>();
     named.forEach(
@@ -73,7 +75,7 @@ public final class Whereabouts {
                     "%s position in m. %s"
                         .formatted(entry.getKey().display(), String.join(", ", entry.getValue())))
             .collect(Collectors.joining(" and "))
-        + (more > 0 ? " and " + more + " shorter stays above 1st" : "");
+        + (more > 0 ? " and " + more + " shorter stays " + others : "");
   }
 
   /** The longest stays, in score order. */

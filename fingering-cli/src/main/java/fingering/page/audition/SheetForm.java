@@ -251,6 +251,46 @@ public record SheetForm(SheetContent sheet) {
     return skills.build();
   }
 
+  /** What can be edited of a piece, with the words for it. */
+  private static ImmutableMap<String, String> edited(SheetContent.Piece piece) {
+    return piece.scale()
+        ? ImmutableMap.of(
+            "scale",
+            text("panel.scale"),
+            ScaleMenus.OCTAVES,
+            text("scale.octaves-label"),
+            ScaleMenus.SLUR,
+            text("panel.slur"),
+            "tempo",
+            text("open.tempo"))
+        : ImmutableMap.of(
+            "measures", text("open.measures"),
+            "tempo", text("open.tempo"),
+            "part", text("open.part"),
+            "name", text("panel.called"));
+  }
+
+  /** The fields in which a piece is edited. */
+  public static ImmutableList<SheetView.Field> fields(SheetContent.Piece piece) {
+    return edited(piece).entrySet().stream()
+        .map(
+            field ->
+                new SheetView.Field(field.getKey(), field.getValue(), piece.value(field.getKey())))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /** A piece after it was edited. Keys with several values stay. */
+  public static SheetContent.Piece changed(SheetContent.Piece piece, Map<String, String> fields) {
+    SheetContent.Piece changed = piece;
+    for (String key : edited(piece).keySet()) {
+      String value = fields.getOrDefault(key, piece.value(key)).strip();
+      if (!value.equals(piece.value(key))) {
+        changed = changed.with(key, value);
+      }
+    }
+    return changed;
+  }
+
   /** What a piece is. */
   public static String name(SheetContent.Piece piece) {
     if (piece.scale()) {

@@ -17,7 +17,8 @@ import com.google.common.collect.ImmutableList;
  * @param shown the plan that is shown, in one line; empty if it is the one of the verdict
  * @param remarks what to know about that plan; a sentence each
  * @param demands what is asked of it
- * @param below which plan stands below the staff; empty if none does
+ * @param slurs the bowings that differ from the printed ones
+ * @param below the plans to choose from for below the staff
  * @param signs what the signs in the music mean
  * @param care the warning about strain
  * @param saved the name of the file of the lesson; empty before it is saved
@@ -41,7 +42,8 @@ public record AnswerView(
     String shown,
     ImmutableList<String> remarks,
     DemandsView demands,
-    String below,
+    ImmutableList<SlurView.Chip> slurs,
+    ImmutableList<PlanChoice> below,
     String signs,
     String care,
     String saved,
@@ -64,7 +66,7 @@ public record AnswerView(
   public record Fields(String part, String student, String measures, String tempo) {}
 
   /**
-   * A plan to switch to.
+   * A plan to choose.
    *
    * @param value what is sent
    * @param name its name

@@ -10,6 +10,7 @@ import com.google.common.collect.ImmutableList;
  * @param place the measure and beat, and the notes
  * @param locked whether its fingering is fixed
  * @param reason why it cannot be fixed; empty if it can
+ * @param slur what can be done with its bowing
  * @param ways the ways to play it, best first
  */
 public record NoteView(
@@ -18,6 +19,7 @@ public record NoteView(
     String place,
     boolean locked,
     String reason,
+    SlurView slur,
     ImmutableList<Way> ways) {
 
   /**

@@ -29,6 +29,11 @@ public record OpenView(
     Content shapes,
     String edit) {
 
+  /** The id of the lesson. */
+  public String id() {
+    return address.substring(address.lastIndexOf('/') + 1);
+  }
+
   /**
    * Something to choose from a menu.
    *

@@ -19,6 +19,7 @@ import fingering.page.live.StudentView.Tick;
  * @param music the lessons and scores to choose from
  * @param scale the menus of a scale, by the name of the field
  * @param scales the address of the page of scales
+ * @param undo whether there is a change to undo
  * @param said what was saved, or what is wrong, a sentence each
  */
 public record SheetView(
@@ -33,6 +34,7 @@ public record SheetView(
     ImmutableList<Group> music,
     ImmutableMap<String, ImmutableList<Choice>> scale,
     String scales,
+    boolean undo,
     ImmutableList<String> said) {
 
   /**
@@ -51,8 +53,27 @@ public record SheetView(
    * @param name what it is
    * @param about how it is to be played; may be empty
    * @param link where it is opened; empty if nowhere
+   * @param up whether it can change places with the one before
+   * @param down whether it can change places with the one after
+   * @param fields what can be edited
    */
-  public record Piece(int index, String name, String about, String link) {}
+  public record Piece(
+      int index,
+      String name,
+      String about,
+      String link,
+      boolean up,
+      boolean down,
+      ImmutableList<Field> fields) {}
+
+  /**
+   * A field of a piece.
+   *
+   * @param key its key in the sheet
+   * @param label what is read
+   * @param value what it says; may be empty
+   */
+  public record Field(String key, String label, String value) {}
 
   /**
    * Choices of a menu with a heading.

@@ -82,7 +82,8 @@ public record Lanes(ImmutableList<Lane> above, ImmutableList<Lane> below) {
         || second == null
         || !mark.finger().equals(second.finger())
         || !mark.string().equals(second.string())
-        || !mark.position().equals(second.position());
+        // Where the hand waits over an open string is no other fingering.
+        || (!mark.position().equals(second.position()) && !mark.finger().equals(OPEN));
   }
 
   /** The place and name of each of several plans; empty if there is only one. */

@@ -149,12 +149,10 @@ public final class MusicPanel {
   /**
    * The music of a page that plays it, with a frame around the notes of each moment.
    *
-   * @param wide whether it has long lines too
    * @param known takes the shapes that it uses
    */
-  public Music played(boolean wide, Set<Glyph> known) {
-    List<EngravedSystem> lines = wide ? lines(WIDE) : List.of();
-    return music(lines, WIDE, lines(NARROW), "", known, true);
+  public Music played(Set<Glyph> known) {
+    return music(lines(WIDE), WIDE, lines(NARROW), "", known, true);
   }
 
   private Music music(

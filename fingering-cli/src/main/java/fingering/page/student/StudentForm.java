@@ -35,6 +35,9 @@ public final class StudentForm {
   static final String HAND = "hand";
   static final String REACH = "reach";
 
+  /** The id of the open lesson for which the student is made; not sent if there is none. */
+  public static final String LESSON = "lesson";
+
   /** Level and instrument for which the usual skills were ticked. */
   static final String SHAPE = "shape";
 
@@ -69,6 +72,19 @@ public final class StudentForm {
   public static StudentForm fresh() {
     return new StudentForm(Map.of(LEVEL, BEGINNER), Optional.empty())
         .with(UsualSkills.of(BEGINNER, Optional.empty()));
+  }
+
+  /**
+   * The form of a new student who is to play a lesson.
+   *
+   * @param lesson the id of the lesson
+   * @param instrument the instrument of its part
+   */
+  public static StudentForm fresh(String lesson, Instrument instrument) {
+    Map<String, String> fields =
+        Map.of(LEVEL, BEGINNER, LESSON, lesson, INSTRUMENT, instrument.id());
+    return new StudentForm(fields, Optional.empty())
+        .with(UsualSkills.of(BEGINNER, Optional.of(instrument.kind())));
   }
 
   /** The form of a student who has a player file. */

@@ -12,6 +12,16 @@ import gg.jte.Content;
  */
 public record Music(Content shapes, ImmutableList<Line> wide, ImmutableList<Line> narrow) {
 
+  /** The same without its long lines. */
+  public Music withoutWide() {
+    return new Music(shapes, ImmutableList.of(), narrow);
+  }
+
+  /** The same without its short lines. */
+  public Music withoutNarrow() {
+    return new Music(shapes, wide, ImmutableList.of());
+  }
+
   /**
    * A line of music.
    *

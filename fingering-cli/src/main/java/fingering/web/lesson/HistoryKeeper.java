@@ -3,7 +3,6 @@ package fingering.web.lesson;
 import com.google.common.cache.CacheBuilder;
 import com.google.common.cache.CacheLoader;
 import com.google.common.cache.LoadingCache;
-import com.google.common.util.concurrent.Futures;
 import com.google.common.util.concurrent.MoreExecutors;
 import fingering.lesson.Lesson;
 import fingering.lesson.LessonFile;
@@ -12,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -51,7 +51,7 @@ public final class HistoryKeeper implements AutoCloseable {
   /** The history of a lesson; none if there is none to be read. */
   History read(StoredLesson lesson) {
     // After all writes that were asked for before.
-    return Futures.getUnchecked(writer.submit(() -> HistoryFile.read(lesson)));
+    return CompletableFuture.supplyAsync(() -> HistoryFile.read(lesson), writer).join();
   }
 
   /** Waits until all is written. */

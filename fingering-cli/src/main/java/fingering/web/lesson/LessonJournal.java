@@ -2,6 +2,7 @@ package fingering.web.lesson;
 
 import static fingering.page.view.PageText.text;
 
+import com.google.common.collect.Streams;
 import fingering.lesson.StoredLesson;
 import fingering.practice.Journal;
 import fingering.practice.JournalEntry;
@@ -13,6 +14,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -86,6 +88,20 @@ public record LessonJournal(Path path) {
   public String stamp() {
     FileStamp stamp = FileStamp.of(path);
     return stamp.time().toMillis() + "-" + stamp.size();
+  }
+
+  /**
+   * The last entry if it is of a day; empty if there is none or the file cannot be read.
+   *
+   * @param day the day
+   */
+  public Optional<JournalEntry> lastOf(LocalDate day) {
+    try {
+      return Streams.findLast(new JournalFile(path).read().entries().stream())
+          .filter(entry -> entry.when().toLocalDate().equals(day));
+    } catch (JournalException e) {
+      return Optional.empty();
+    }
   }
 
   /**

@@ -372,7 +372,7 @@ public final class OpenLessons {
     return known
         .planned()
         .filter(planned -> planned.setting().equals(setting))
-        .map(planned -> planned.choosing(stored.lesson().chosen(), cancellation))
+        .map(planned -> planned.choosing(stored.lesson(), cancellation))
         .orElseGet(
             () ->
                 Planned.of(

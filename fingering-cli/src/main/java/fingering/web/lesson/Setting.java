@@ -2,6 +2,7 @@ package fingering.web.lesson;
 
 import fingering.lesson.Lesson;
 import fingering.lesson.StoredLesson;
+import fingering.music.SlurChanges;
 import fingering.music.Tempo;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
@@ -18,6 +19,7 @@ import java.util.Optional;
  * @param instrument the instrument
  * @param measures the measures
  * @param tempo the tempo
+ * @param slurs the bowings that differ from the printed ones
  * @param student the student
  */
 public record Setting(
@@ -28,6 +30,7 @@ public record Setting(
     Optional<Instrument> instrument,
     Optional<String> measures,
     Optional<Tempo> tempo,
+    SlurChanges slurs,
     Optional<String> student) {
 
   /**
@@ -45,6 +48,7 @@ public record Setting(
         lesson.instrument(),
         lesson.measures(),
         lesson.tempo(),
+        lesson.slurs(),
         lesson.student());
   }
 }

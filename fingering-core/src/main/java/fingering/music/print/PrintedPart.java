@@ -1,8 +1,11 @@
 package fingering.music.print;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Iterables;
+import fingering.music.ChangedSlurs;
 import fingering.music.NoteAddress;
 import fingering.music.Place;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -20,6 +23,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param textLines the lines after words that overlap them, in order of their starts
  * @param octaveLines the octave lines that overlap them, in order of their starts
  * @param endings the endings of repeats that overlap them, in order
+ * @param jumps what the score says about the order of playing, in order of the file
  */
 public record PrintedPart(
     ImmutableList<PrintedMeasure> measures,
@@ -29,7 +33,8 @@ public record PrintedPart(
     ImmutableList<Wedge> wedges,
     ImmutableList<TextLine> textLines,
     ImmutableList<OctaveLine> octaveLines,
-    ImmutableList<Ending> endings) {
+    ImmutableList<Ending> endings,
+    ImmutableList<JumpMark> jumps) {
 
   /**
    * A slur.
@@ -198,13 +203,57 @@ public record PrintedPart(
         overlapping(wedges, wedge -> overlap(wedge.from(), wedge.to(), first, last)),
         overlapping(textLines, line -> overlap(line.from(), line.to(), first, last)),
         overlapping(octaveLines, line -> overlap(line.from(), line.to(), first, last)),
-        overlapping(endings, ending -> ending.last() >= first && ending.first() <= last));
+        overlapping(endings, ending -> ending.last() >= first && ending.first() <= last),
+        overlapping(jumps, jump -> overlap(jump.place(), jump.place(), first, last)));
   }
 
   /** The same staff with these measures instead of its own, which have the same indices. */
   public PrintedPart withMeasures(ImmutableList<PrintedMeasure> others) {
     return new PrintedPart(
-        others, slurs, tuplets, noteLines, wedges, textLines, octaveLines, endings);
+        others, slurs, tuplets, noteLines, wedges, textLines, octaveLines, endings, jumps);
+  }
+
+  /** The same staff with these jumps instead of its own. */
+  public PrintedPart withJumps(ImmutableList<JumpMark> others) {
+    return new PrintedPart(
+        measures, slurs, tuplets, noteLines, wedges, textLines, octaveLines, endings, others);
+  }
+
+  /** The same staff with changed slurs. */
+  public PrintedPart withSlurs(ChangedSlurs changed) {
+    if (changed.isEmpty()) {
+      return this;
+    }
+    return new PrintedPart(
+        measures,
+        ImmutableList.sortedCopyOf(
+            Comparator.comparing(Slur::to),
+            Iterables.concat(
+                Iterables.filter(slurs, slur -> !removes(changed, slur)),
+                Iterables.transform(
+                    changed.added(), slur -> new Slur(slur.from(), slur.to(), Side.AUTO)))),
+        tuplets,
+        noteLines,
+        wedges,
+        textLines,
+        octaveLines,
+        endings,
+        jumps);
+  }
+
+  /** Whether a slur is taken off. One that ends at a hidden note is printed shorter. */
+  private boolean removes(ChangedSlurs changed, Slur slur) {
+    return changed.removed().stream()
+        .anyMatch(
+            off ->
+                off.from().equals(slur.from())
+                    && (off.to().equals(slur.to())
+                        || (off.covers(slur.to())
+                            && slurs.stream().noneMatch(other -> isSame(off, other)))));
+  }
+
+  private static boolean isSame(ChangedSlurs.Slur one, Slur other) {
+    return one.from().equals(other.from()) && one.to().equals(other.to());
   }
 
   private static <T> ImmutableList<T> overlapping(ImmutableList<T> all, Predicate<T> wanted) {

@@ -46,6 +46,12 @@ public record ScoreLimits(ImmutableMap<ScoreLimit, Long> values) {
     }
   }
 
+  /** Written out because the one that Java generates takes milliseconds at the first use. */
+  @Override
+  public String toString() {
+    return values.toString();
+  }
+
   /** Returns the value of a limit. */
   public long of(ScoreLimit limit) {
     return Objects.requireNonNull(values.get(limit));

@@ -1,8 +1,12 @@
 package fingering.musicxml.marking;
 
+import com.google.common.collect.ImmutableList;
+import com.google.common.primitives.Ints;
 import fingering.musicxml.xml.XmlCursor;
 import fingering.musicxml.xml.XmlElement;
 import fingering.musicxml.xml.XmlElement.Leaf;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -25,6 +29,24 @@ final class NoteElement {
   private Optional<Leaf> string = Optional.empty();
   private Optional<XmlElement> openString = Optional.empty();
   private Optional<XmlElement> thumb = Optional.empty();
+  private final List<SlurElement> slurs = new ArrayList<>();
+  private final List<NotationsElement> allNotations = new ArrayList<>();
+
+  /**
+   * A slur element.
+   *
+   * @param type its type: start, stop or continue
+   * @param number its number, from 1
+   * @param notations the index of its notations among those of the note
+   */
+  record SlurElement(XmlElement element, String type, int number, int notations) {}
+
+  /**
+   * Notations of the note.
+   *
+   * @param size the number of elements in it
+   */
+  record NotationsElement(XmlElement element, int size) {}
 
   /** Reads the note whose start tag the cursor is on, to its end. */
   NoteElement(XmlCursor cursor) {
@@ -55,11 +77,8 @@ final class NoteElement {
         stemUp = leaf.text().equals("up");
         return remember(leaf.element());
       }
-      // Notations that are not printed cannot hold visible marks, and do not show any.
       case "notations" -> {
-        if (!cursor.has("print-object", "no")) {
-          return remember(readNotations(cursor));
-        }
+        return remember(readNotations(cursor, !cursor.has("print-object", "no")));
       }
       case "lyric", "play", "listen" -> pastNotations = true;
       default -> {}
@@ -74,10 +93,31 @@ final class NoteElement {
     return child;
   }
 
-  private XmlElement readNotations(XmlCursor cursor) {
+  // Notations that are not printed cannot hold visible marks, and do not show any.
+  private XmlElement readNotations(XmlCursor cursor, boolean shown) {
+    int[] size = {0};
     XmlElement read =
-        cursor.element(name -> name.equals("technical") ? readTechnical(cursor) : cursor.skip());
-    notations = notations.or(() -> Optional.of(read));
+        cursor.element(
+            name -> {
+              size[0]++;
+              return switch (name) {
+                case "technical" -> shown ? readTechnical(cursor) : cursor.skip();
+                case "slur" -> readSlur(cursor);
+                default -> cursor.skip();
+              };
+            });
+    allNotations.add(new NotationsElement(read, size[0]));
+    if (shown) {
+      notations = notations.or(() -> Optional.of(read));
+    }
+    return read;
+  }
+
+  private XmlElement readSlur(XmlCursor cursor) {
+    String type = cursor.attribute("type");
+    Integer number = Ints.tryParse(cursor.attribute("number").strip());
+    XmlElement read = cursor.skip();
+    slurs.add(new SlurElement(read, type, number == null ? 1 : number, allNotations.size()));
     return read;
   }
 
@@ -116,6 +156,16 @@ final class NoteElement {
         return cursor.skip();
       }
     }
+  }
+
+  /** Returns its slurs, in the order of the file. */
+  ImmutableList<SlurElement> slurs() {
+    return ImmutableList.copyOf(slurs);
+  }
+
+  /** Returns all its notations, printed or not. */
+  ImmutableList<NotationsElement> allNotations() {
+    return ImmutableList.copyOf(allNotations);
   }
 
   /** Returns whether it is in a chord with the previous note. */

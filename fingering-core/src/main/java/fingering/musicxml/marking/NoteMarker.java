@@ -1,5 +1,7 @@
 package fingering.musicxml.marking;
 
+import fingering.musicxml.marking.NoteElement.NotationsElement;
+import fingering.musicxml.marking.NoteElement.SlurElement;
 import fingering.musicxml.xml.TextEdits;
 import fingering.musicxml.xml.XmlElement;
 import fingering.musicxml.xml.XmlElement.Children;
@@ -61,6 +63,43 @@ final class NoteMarker {
     }
   }
 
+  /**
+   * Removes and adds slurs.
+   *
+   * @param off slurs of the note to remove
+   * @param added new slur elements
+   */
+  void slurs(List<SlurElement> off, List<String> added) {
+    List<SlurElement> removed = new ArrayList<>(off);
+    List<String> text = new ArrayList<>(added);
+    while (!removed.isEmpty() && !text.isEmpty()) {
+      XmlElement old = removed.remove(0).element();
+      edits.replace(old.start(), old.end(), text.remove(0));
+    }
+    if (!text.isEmpty()) {
+      if (element.notations().isPresent()) {
+        append(element.notations().get(), lead -> String.join(lead, text));
+      } else {
+        addNotations(lead -> wrap("notations", text, lead));
+      }
+    }
+    for (int i = 0; i < element.allNotations().size(); i++) {
+      int index = i;
+      NotationsElement notations = element.allNotations().get(i);
+      List<SlurElement> here = removed.stream().filter(s -> s.notations() == index).toList();
+      if (here.size() == notations.size()) {
+        remove(notations.element());
+      } else {
+        here.forEach(slur -> remove(slur.element()));
+      }
+    }
+  }
+
+  private void remove(XmlElement old) {
+    String lead = XmlText.leadBefore(xml, old.start());
+    edits.replace(old.start() - lead.length(), old.end(), "");
+  }
+
   private String finger(String finger) {
     return finger.equals("T") ? "<thumb-position/>" : "<fingering>" + finger + "</fingering>";
   }
@@ -93,10 +132,7 @@ final class NoteMarker {
     } else {
       replaceText(fingering.get(), finger);
     }
-    for (XmlElement sign : signs) {
-      String lead = XmlText.leadBefore(xml, sign.start());
-      edits.replace(sign.start() - lead.length(), sign.end(), "");
-    }
+    signs.forEach(this::remove);
     return true;
   }
 

@@ -1,5 +1,6 @@
 package fingering.musicxml.marking;
 
+import fingering.music.ChangedSlurs;
 import fingering.music.NoteAddress;
 import fingering.musicxml.UnreadableScoreException;
 import fingering.musicxml.xml.TextEdits;
@@ -59,6 +60,21 @@ public final class ScoreMarker {
     return new ScoreMarker(xml, byNote).run();
   }
 
+  /**
+   * Writes marks and changed slurs into a score. Slurs that are taken off are removed, with the
+   * {@code <notations>} that hold nothing else; new ones are added to the notations of their notes.
+   *
+   * @param xml as above
+   * @param marks as above
+   * @param slurs the changed slurs, from the same file
+   * @return the marked text
+   * @throws UnreadableScoreException as above
+   * @throws IllegalArgumentException as above
+   */
+  public static String mark(String xml, Collection<NoteMarks> marks, ChangedSlurs slurs) {
+    return mark(SlurMarker.mark(xml, slurs), marks);
+  }
+
   private String run() {
     XmlCursor cursor = new XmlCursor(xml);
     requirePartwise(cursor.name());
@@ -72,7 +88,7 @@ public final class ScoreMarker {
     return edits.applyTo(xml);
   }
 
-  private static void requirePartwise(String root) {
+  static void requirePartwise(String root) {
     if (root.equals("score-timewise")) {
       throw new UnreadableScoreException(
           "The score is written measure by measure (score-timewise), and only scores written part"

@@ -18,6 +18,7 @@ import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.Key;
 import org.audiveris.proxymusic.MeasureStyle;
 import org.audiveris.proxymusic.Note;
+import org.audiveris.proxymusic.Sound;
 import org.audiveris.proxymusic.Time;
 
 /** Collects what is printed on the staff of a part while the part is read. */
@@ -27,6 +28,7 @@ public final class PrintCollector {
   private final NoteSpans spans = new NoteSpans();
   private final PrintedBars bars = new PrintedBars();
   private final PrintedDirections directions = new PrintedDirections();
+  private final PrintedJumps jumps = new PrintedJumps();
   private List<PrintedNote> notes = new ArrayList<>();
 
   /** Adds a clef; those of other staves than the first are ignored. */
@@ -83,6 +85,16 @@ public final class PrintCollector {
    */
   public void direction(Direction direction, int measure, BigFraction onset) {
     directions.direction(direction, new Position(measure, onset));
+  }
+
+  /**
+   * Adds the jumps of a playback element.
+   *
+   * @param measure index of the measure, from 0
+   * @param onset where they hold, in quarter notes from the start of the measure
+   */
+  public void sound(Sound sound, int measure, BigFraction onset) {
+    jumps.add(sound, new Position(measure, onset));
   }
 
   /** Adds a bar line. */
@@ -149,6 +161,7 @@ public final class PrintCollector {
         directions.lines().wedges(read),
         directions.lines().textLines(read),
         directions.lines().octaveLines(read),
-        bars.endings());
+        bars.endings(),
+        jumps.in(read));
   }
 }

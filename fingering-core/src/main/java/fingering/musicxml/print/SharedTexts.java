@@ -5,6 +5,7 @@ import com.google.common.collect.ImmutableSet;
 import com.google.common.collect.LinkedHashMultimap;
 import com.google.common.collect.SetMultimap;
 import fingering.music.Measure;
+import fingering.music.print.JumpMark;
 import fingering.music.print.PrintedMeasure;
 import fingering.music.print.PrintedPart;
 import fingering.music.print.PrintedText;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Texts for all players. A score prints tempo words, metronome marks and rehearsal marks once,
@@ -41,7 +43,8 @@ public final class SharedTexts {
   private SharedTexts() {}
 
   /**
-   * Adds to a part the texts that only other parts print. They get numbers of directions below 0.
+   * Adds to a part the texts and jumps that only other parts have. Such texts get numbers of
+   * directions below 0.
    *
    * @param part the part
    * @param measures its measures
@@ -83,7 +86,26 @@ public final class SharedTexts {
       texts.sort(Comparator.comparing(PrintedText::start, Quarters.ORDER));
       all.add(measure.withTexts(ImmutableList.copyOf(texts)));
     }
-    return part.withMeasures(all.build());
+    return part.withMeasures(all.build()).withJumps(jumps(part, measures, others));
+  }
+
+  /** The jumps of a part, or those of the first part that has any. */
+  private static ImmutableList<JumpMark> jumps(
+      PrintedPart part, List<Measure> measures, List<PrintedPart> others) {
+    return Stream.concat(Stream.of(part), others.stream())
+        .map(PrintedPart::jumps)
+        .filter(jumps -> !jumps.isEmpty())
+        .findFirst()
+        .orElse(part.jumps())
+        .stream()
+        .filter(jump -> jump.place().measureIndex() < measures.size())
+        .map(
+            jump ->
+                new JumpMark(
+                    jump.kind(),
+                    new Position(jump.place().measureIndex(), jump.place().onset()).place(measures),
+                    jump.name()))
+        .collect(ImmutableList.toImmutableList());
   }
 
   private static List<PrintedText> shared(PrintedPart part) {

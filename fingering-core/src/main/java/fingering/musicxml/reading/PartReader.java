@@ -272,6 +272,7 @@ final class PartReader {
     BigFraction at = sound.getOffset() == null ? place : moved(sound.getOffset());
     TempoMark.of(sound)
         .ifPresent(tempo -> tempi.add(new TempoMark(clock.measure(), at, tempo, true)));
+    print.sound(sound, clock.measure(), at);
     if (changesPizzicato && sound.getPizzicato() != null) {
       pizzicato.change(sound.getPizzicato() == YesNo.YES, clock.start().add(at));
     }

@@ -227,12 +227,14 @@ public final class Score {
                   measures.get(range.last()).number(),
                   request.voice().map(voice -> ", voice " + voice).orElse("")));
     }
+    SlurEdits.Changed slurs =
+        SlurEdits.of(request, timeline.slots(), inVoice, plain -> passage(info, plain, built));
     ImmutableList<Moment> moments =
         MomentBuilder.build(
             timeline,
             clock,
             new StyleSpans(timeline.styles(), ScoreTempi.wordStarts(timelines, measures)),
-            SlurSpans.joined(timeline.slots(), inVoice),
+            SlurSpans.joined(slurs.spans()),
             starting);
     ImmutableList.Builder<String> found = ImmutableList.builder();
     found.addAll(remarks);
@@ -268,7 +270,9 @@ public final class Score {
         moments,
         found.build(),
         strings.printed(),
-        request.words() ? PositionReading.of(timeline, instrument, moments) : ImmutableList.of());
+        request.words() ? PositionReading.of(timeline, instrument, moments) : ImmutableList.of(),
+        ImmutableList.of(),
+        slurs.slurs());
   }
 
   /**
@@ -288,6 +292,7 @@ public final class Score {
             timelines.get(part).print(),
             timelines.get(part).measures(),
             timelines.stream().map(PartTimeline::print).toList())
+        .withSlurs(passage.slurs())
         .only(read.get(0).index(), read.get(read.size() - 1).index(), voice);
   }
 

@@ -46,6 +46,23 @@ public final class ScoreReader {
     return listener.score(title(score), ImmutableList.copyOf(remarks));
   }
 
+  /**
+   * Prepares the XML binding, which takes longer than reading a score of some pages. Programs that
+   * have other things to do before they read can call it in another thread meanwhile; {@link #read}
+   * waits for it. It fails silently, since reading fails in the same way.
+   */
+  public static void prepare() {
+    try {
+      binding();
+    } catch (JAXBException e) {
+      // Reading reports it.
+    }
+  }
+
+  private static Unmarshaller binding() throws JAXBException {
+    return Marshalling.getContext(ScorePartwise.class).createUnmarshaller();
+  }
+
   private static String title(ScorePartwise score) {
     return Stream.of(
             Optional.ofNullable(score.getWork()).map(Work::getWorkTitle),
@@ -66,7 +83,7 @@ public final class ScoreReader {
           reader.next();
         }
         refuseOtherRoots(reader.getLocalName());
-        Unmarshaller binding = Marshalling.getContext(ScorePartwise.class).createUnmarshaller();
+        Unmarshaller binding = binding();
         binding.setListener(listener);
         LimitedReader limited = new LimitedReader(reader, file.limits());
         ScorePartwise score = binding.unmarshal(limited, ScorePartwise.class).getValue();

@@ -3,10 +3,12 @@ package fingering.musicxml.writing;
 import com.google.common.collect.ImmutableSet;
 import fingering.musicxml.writing.MeasureClock.Timed;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * The dynamic and the pizzicato that hold when an excerpt begins. After a hairpin the dynamic is
@@ -40,11 +42,19 @@ final class LevelInForce {
         .anyMatch(level -> LEVELS.contains(level.name()));
   }
 
-  /** The directions to write at the start of a measure that does not change them there. */
+  /**
+   * The directions to write at the start of a measure that does not change them by its first note.
+   */
   List<String> missing(List<Timed> measure) {
+    BigFraction first =
+        measure.stream()
+            .filter(item -> item.isNote() && !item.node().has("rest"))
+            .map(Timed::onset)
+            .min(Comparator.naturalOrder())
+            .orElse(BigFraction.ZERO);
     List<XmlNode> own =
         measure.stream()
-            .filter(Timed::atStart)
+            .filter(item -> item.onset().compareTo(first) <= 0)
             .map(Timed::node)
             .filter(node -> node.is("direction"))
             .toList();

@@ -9,7 +9,7 @@ import fingering.musicxml.writing.ScoreExcerpt;
 import fingering.plan.Plan;
 
 /**
- * A copy of a score with the fingers of a plan.
+ * A copy of a score with the fingers of a plan, and with the slurs that are changed for it.
  *
  * @param extent what is copied
  * @param sparing whether only what a player needs is marked
@@ -38,7 +38,8 @@ public record MarkedCopy(Extent extent, boolean sparing, StringSigns strings) {
    * @throws UnreadableScoreException if the text is not a well-formed partwise score
    */
   public String of(String score, Plan plan) {
-    String marked = ScoreMarker.mark(score, PlanMarks.of(plan, sparing, strings));
+    String marked =
+        ScoreMarker.mark(score, PlanMarks.of(plan, sparing, strings), plan.passage().slurs());
     Passage passage = plan.passage();
     int part = passage.notes().get(0).address().part();
     ImmutableList<Measure> measures = passage.measures();

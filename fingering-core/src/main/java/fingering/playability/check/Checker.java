@@ -9,7 +9,6 @@ import fingering.music.Movements;
 import fingering.music.Passage;
 import fingering.music.print.PrintedText;
 import fingering.musicxml.reading.PartInfo;
-import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;
 import fingering.plan.PlannerFactory;
 import fingering.playability.CheckLevel;
@@ -148,14 +147,8 @@ public final class Checker {
   }
 
   private PartCheck check(Score score, PartInfo part, CheckRequest request) {
-    PassageRequest selection =
-        new PassageRequest(
-            Optional.empty(),
-            request.instrument(),
-            Optional.empty(),
-            request.tempo(),
-            Optional.empty());
-    PartMusic music = music(score, part, score.passage(part, selection, request.setup()), request);
+    Passage passage = score.passage(part, request.passage(score), request.setup());
+    PartMusic music = music(score, part, passage, request);
     Findings findings = Findings.of(music);
     for (CheckRule rule : rules) {
       rule.check(music, findings);

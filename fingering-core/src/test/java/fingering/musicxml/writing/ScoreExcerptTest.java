@@ -172,6 +172,17 @@ class ScoreExcerptTest {
   }
 
   @Test
+  void anExcerptThatBeginsWithARestGetsNoDynamicBesideThatOfItsFirstNote() {
+    String score =
+        alone(
+            ATTRIBUTES + direction("<dynamics><p/></dynamics>") + note("D", ""),
+            "<note><rest/><duration>2</duration></note>"
+                + direction("<dynamics><f/></dynamics>")
+                + note("E", ""));
+    assertThat(ScoreExcerpt.measures(score, 0, 1, 1)).contains("<f/>").doesNotContain("<p/>");
+  }
+
+  @Test
   void afterAHairpinTheDynamicIsNotCertain() {
     String hairpin = direction("<wedge type=\"crescendo\"/>") + note("D", "");
     String score =

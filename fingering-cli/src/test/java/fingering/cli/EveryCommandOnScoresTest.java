@@ -2,6 +2,7 @@ package fingering.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.common.base.Splitter;
 import com.google.common.collect.ImmutableListMultimap;
 import fingering.cli.command.Commands;
 import fingering.musicxml.file.ScoreFile;
@@ -134,10 +135,11 @@ final class EveryCommandOnScoresTest {
     turn++;
     for (String typed : TYPED.get(kind)) {
       List<String> words = new ArrayList<>();
-      for (String word : typed.split(" ")) {
-        String[] choices = word.split("\\|");
+      for (String word : Splitter.on(' ').split(typed)) {
+        List<String> choices = Splitter.on('|').splitToList(word);
         words.add(
-            choices[turn % choices.length]
+            choices
+                .get(turn % choices.size())
                 .replace("SCORE", score)
                 .replace("PART", part)
                 .replace("INSTRUMENT", instrument)

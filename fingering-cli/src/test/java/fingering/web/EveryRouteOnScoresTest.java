@@ -2,6 +2,7 @@ package fingering.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.common.base.Splitter;
 import fingering.cli.Session;
 import fingering.cli.advice.LessonAdviser;
 import fingering.musicxml.file.ScoreFile;
@@ -159,7 +160,7 @@ class EveryRouteOnScoresTest {
           CHOICE
               .matcher(code)
               .results()
-              .forEach(r -> words.addAll(List.of(r.group(1).split("\\|"))));
+              .forEach(r -> words.addAll(Splitter.on('|').splitToList(r.group(1))));
         }
       }
     }
@@ -238,9 +239,9 @@ class EveryRouteOnScoresTest {
             "advised scale=D+major&octaves=1&allow=3",
             "remove piece=2",
             "drop key=show&value=shift%3Aup")) {
-      String[] kind = change.split(" ", 2);
+      List<String> kind = Splitter.on(' ').limit(2).splitToList(change);
       String seen = first(SEEN, get(sheet), "");
-      post(sheet + "/" + kind[0], "seen=" + seen + "&" + kind[1]);
+      post(sheet + "/" + kind.get(0), "seen=" + seen + "&" + kind.get(1));
     }
     get(sheet + "/plans");
     get("/scales?sheet=" + sheet.substring(sheet.lastIndexOf('/') + 1));

@@ -2,6 +2,7 @@ package fingering.wide;
 
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.google.common.base.Splitter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,7 +20,7 @@ public final class Scores {
   public static List<Path> folders() {
     String named = System.getProperty("scores", "");
     assumeTrue(!named.isEmpty(), "skipped: give folders of scores with -Dscores=FOLDER,FOLDER");
-    return Stream.of(named.split(",")).map(Path::of).toList();
+    return Splitter.on(',').splitToStream(named).map(Path::of).toList();
   }
 
   /** The scores of all folders, in order of their names. */

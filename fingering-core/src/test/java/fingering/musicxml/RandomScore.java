@@ -1,5 +1,6 @@
 package fingering.musicxml;
 
+import com.google.common.base.Splitter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -174,7 +175,7 @@ final class RandomScore {
       }
       out.append(maybe(6, "print", "print"));
       out.append(maybe(6, "barline", "barline"));
-      int length = Integer.parseInt(meters[m].split(" ")[1]);
+      int length = Integer.parseInt(Splitter.on(' ').splitToList(meters[m]).get(1));
       tied = voice(1, 1, 0, length, tied, m + 1 < meters.length);
       int here = length;
       for (int voice = 2; one(2) && voice <= 3; voice++) {
@@ -246,9 +247,13 @@ final class RandomScore {
     if (meter.startsWith("-")) {
       out.append("<time><senza-misura/></time>");
     } else if (!meter.isEmpty()) {
-      String[] time = meter.split(" ")[0].split("/");
+      List<String> time = Splitter.onPattern("[/ ]").splitToList(meter);
       out.append(
-          "<time><beats>" + time[0] + "</beats><beat-type>" + time[1] + "</beat-type></time>");
+          "<time><beats>"
+              + time.get(0)
+              + "</beats><beat-type>"
+              + time.get(1)
+              + "</beat-type></time>");
     }
     if (first && staves > 1) {
       out.append("<staves>" + staves + "</staves>");

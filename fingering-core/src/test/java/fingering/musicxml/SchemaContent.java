@@ -1,5 +1,6 @@
 package fingering.musicxml;
 
+import com.google.common.base.Splitter;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -229,10 +230,11 @@ final class SchemaContent {
     }
     Element rule = children(simple).get(0);
     if (kind(rule).equals("union")) {
-      String[] members = rule.getAttribute("memberTypes").trim().split(" ");
-      return members[0].isEmpty()
+      List<String> members =
+          Splitter.on(' ').omitEmptyStrings().splitToList(rule.getAttribute("memberTypes"));
+      return members.isEmpty()
           ? enumeration(children(children(rule).get(0)).get(0))
-          : value(members[random.nextInt(members.length)]);
+          : value(members.get(random.nextInt(members.size())));
     }
     List<Element> facets = children(rule);
     if (facets.stream().anyMatch(facet -> kind(facet).equals("enumeration"))) {

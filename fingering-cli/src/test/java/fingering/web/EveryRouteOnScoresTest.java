@@ -45,6 +45,7 @@ class EveryRouteOnScoresTest {
   private static final Pattern SEEN = Pattern.compile("name=\"seen\" value=\"(\\w*)\"");
   private static final Pattern WAY = Pattern.compile("name=\"way\" value=\"([^\"]+)\"");
   private static final Pattern RING = Pattern.compile("name=\"name\" value=\"([^\"]+)\"");
+  private static final Pattern PLACE = Pattern.compile("name=\"place\" value=\"([^\"]+)\"");
   private static final Pattern FILE = Pattern.compile("href=\"([^\"]+part\\?file=[^\"]+)\"");
   private static final Pattern SHEET = Pattern.compile("/audition/[\\w-]{24}");
   private static final Pattern STUDENT = Pattern.compile("/students/([\\w-]{24})");
@@ -237,6 +238,10 @@ class EveryRouteOnScoresTest {
             "excerpt music=" + music + "&measures=A+to+32&tempo=quarter%3D96",
             "scale tonic=F%23&kind=melodic+minor&octaves=1&slur=4",
             "advised scale=D+major&octaves=1&allow=3",
+            "up piece=1",
+            "down piece=0",
+            "change piece=0&name=Rain",
+            "undo ",
             "remove piece=2",
             "drop key=show&value=shift%3Aup")) {
       List<String> kind = Splitter.on(' ').limit(2).splitToList(change);
@@ -277,6 +282,10 @@ class EveryRouteOnScoresTest {
     ask("demand", "from=4&to=7&key=stay&value=" + (turn % 2 == 0 ? "1" : "3"));
     ask("drop", "key=stay&value=" + (turn % 2 == 0 ? "1" : "3") + "%404-7");
     ask("clear", "from=3&to=8");
+    ask("slur", "moment=" + turn + "&to=" + (turn + 2));
+    ask("separate", "moment=" + turn);
+    ask("printed", "place=" + encoded(first(PLACE, get(lesson + "/demands"), "1.1")));
+    ask("below", "below=" + (turn % 2 == 0 ? "third" : ""));
     ask("plan", "plan=" + (turn % 2 == 0 ? "first" : "third"));
     ask("undo", "");
     ask("redo", "");

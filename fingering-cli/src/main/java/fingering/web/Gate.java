@@ -26,6 +26,8 @@ final class Gate {
   /** The headers of every answer. */
   static final ImmutableMap<String, String> HEADERS =
       ImmutableMap.of(
+          "Cross-Origin-Opener-Policy",
+          "same-origin",
           "Content-Security-Policy",
           "default-src 'self'; base-uri 'none'; object-src 'none'; frame-ancestors 'none'; form-action 'self'",
           "X-Content-Type-Options",

@@ -16,6 +16,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -24,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
  * scores, {@code -Dseed=7} or {@code -Dseed=random} the seed, and {@code -Dmutation=12} repeats a
  * single score.
  */
+@Tag("mutations")
 final class ScoreMutationTest {
   private static final int MUTATIONS = Integer.getInteger("mutations", 500);
   private static final long SEED = seed(System.getProperty("seed", "1"));

@@ -71,6 +71,9 @@ class GateTest {
       assertThat(answer.headers().firstValue("X-Content-Type-Options")).contains("nosniff");
       assertThat(answer.headers().firstValue("Cache-Control")).contains("no-store");
       assertThat(answer.headers().firstValue("Referrer-Policy")).contains("no-referrer");
+      assertThat(answer.headers().firstValue("Cross-Origin-Resource-Policy"))
+          .contains("same-origin");
+      assertThat(answer.headers().firstValue("Cross-Origin-Opener-Policy")).contains("same-origin");
     }
   }
 

@@ -7,11 +7,12 @@ import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.ScoreReader;
 import java.util.List;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
-/** A tune with one wrong character. */
+/** A tune with wrong characters. */
 class MutatedTuneTest {
   private static final String HEADER =
       "X:1\nT:The Mill\nM:4/4\nL:1/8\nU:W=!trill!\nK:D clef=treble\n";
@@ -59,6 +60,29 @@ class MutatedTuneTest {
       assertThat(Typed.written(abc.toString()).musicXml()).contains("<pitch>");
     } catch (AbcException e) {
       assertThat(e).as(abc.toString()).hasMessageMatching("study, line \\d+, column \\d+: .*\\S");
+    }
+  }
+
+  @Property(tries = 1000)
+  void aTuneWithManyWrongCharactersIsReadOrRefusedInOneSentence(
+      @ForAll @IntRange(min = 2, max = 12) int mutations, @ForAll long seed) {
+    Random random = new Random(seed);
+    StringBuilder abc = new StringBuilder(HEADER + NOTES);
+    for (int i = 0; i < mutations; i++) {
+      int at = random.nextInt(abc.length());
+      int to = Math.min(abc.length(), at + random.nextInt(9));
+      switch (random.nextInt(3)) {
+        case 0 -> abc.delete(at, to);
+        case 1 -> abc.insert(random.nextInt(abc.length()), abc.substring(at, to));
+        default -> abc.insert(at, (char) (' ' + random.nextInt(95)));
+      }
+    }
+    try {
+      assertThat(Typed.written(abc.toString()).musicXml()).contains("<note>");
+    } catch (AbcException e) {
+      assertThat(e)
+          .as(abc.toString())
+          .hasMessageMatching("study(, line \\d+)?(, column \\d+)?: .*\\S");
     }
   }
 }

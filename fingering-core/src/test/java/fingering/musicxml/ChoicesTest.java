@@ -125,6 +125,13 @@ class ChoicesTest {
   }
 
   @Test
+  void aNumberMeansThatPartEvenIfAnotherOneIsCalledSo() {
+    Score second = read(score(part("2", "", BAR), part("1", "", BAR)));
+    assertThat(second.part("1").name()).isEqualTo("2");
+    assertThat(second.part("2").name()).isEqualTo("1");
+  }
+
+  @Test
   void partsAndPassagesOfAnotherScoreAreRejected() {
     Passage passage = STUDY.passage(PassageRequest.WHOLE.withMeasures("1-2"));
     PartInfo part = STUDY.parts().get(0);

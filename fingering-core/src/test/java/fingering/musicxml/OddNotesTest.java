@@ -244,6 +244,17 @@ class OddNotesTest {
   }
 
   @Test
+  void aRefusedPartNamesOneReason() {
+    String broken = note("D5", 4).toString().replace("<step>D</step>", "");
+    String transposed =
+        "<attributes><transpose><chromatic>9999</chromatic></transpose></attributes>";
+
+    assertThat(Refusal.of(() -> passage(violin(measure("1", START, transposed, broken)))))
+        .isEqualTo(
+            "Violin has no note that can be read (a note has no readable pitch and is left out: measure 1, beat 1): fix the part in your notation program and export the score again.");
+  }
+
+  @Test
   void aNoteTransposedOutOfRangeIsLeftOut() {
     String down = "<attributes><transpose><chromatic>-120</chromatic></transpose></attributes>";
     String back = "<attributes><transpose><chromatic>0</chromatic></transpose></attributes>";

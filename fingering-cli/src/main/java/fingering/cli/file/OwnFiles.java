@@ -25,11 +25,11 @@ public final class OwnFiles {
 
   /** The mark of a file in XML or HTML, a comment after everything else. */
   private static final Pattern COMMENT =
-      Pattern.compile("<!-- " + Pattern.quote(WORDS) + "([\\w-]{43}) -->\\n\\z");
+      Pattern.compile("<!-- " + Pattern.quote(WORDS) + "([A-Za-z0-9+/]{43}) -->\\n\\z");
 
   /** The mark of a calendar, its last property. */
   private static final Pattern PROPERTY =
-      Pattern.compile("X-FINGERING-SHA256:([\\w-]{43})\\r\\n(?=END:VCALENDAR\\r\\n\\z)");
+      Pattern.compile("X-FINGERING-SHA256:([A-Za-z0-9+/]{43})\\r\\n(?=END:VCALENDAR\\r\\n\\z)");
 
   private static final String CALENDAR = "BEGIN:VCALENDAR";
   private static final String CALENDAR_END = "END:VCALENDAR";
@@ -70,8 +70,9 @@ public final class OwnFiles {
     return checksum(bare).equals(mark.group(1));
   }
 
+  /** The checksum, without hyphens: two of them may not stand in a comment of XML. */
   private static String checksum(String text) {
-    return Base64.getUrlEncoder()
+    return Base64.getEncoder()
         .withoutPadding()
         .encodeToString(Hashing.sha256().hashString(text, StandardCharsets.UTF_8).asBytes());
   }

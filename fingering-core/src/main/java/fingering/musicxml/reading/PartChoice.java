@@ -33,9 +33,11 @@ final class PartChoice {
     String text = fold(wanted);
     ImmutableList<Predicate<PartInfo>> matches =
         ImmutableList.of(
+            // First, so that every part can be chosen by its number, whatever the others are
+            // called.
+            part -> String.valueOf(part.number()).equals(text),
             part -> fold(part.name()).equals(text),
             part -> part.id().equals(wanted.strip()),
-            part -> String.valueOf(part.number()).equals(text),
             part -> fold(part.id()).equals(text),
             part -> fold(part.name()).startsWith(text),
             part -> fold(part.name()).contains(text));

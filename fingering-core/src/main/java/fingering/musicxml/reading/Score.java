@@ -336,7 +336,8 @@ public final class Score {
     if (!timeline.leftOut().faults().isEmpty()) {
       throw new UnreadableScoreException(
           "%s has no note that can be read (%s): fix the part in your notation program and export the score again."
-              .formatted(info.name(), String.join("; ", timeline.leftOut().faults())));
+              // One is enough to look for; all of them make a long sentence.
+              .formatted(info.name(), timeline.leftOut().faults().get(0)));
     }
     if (timeline.leftOut().unpitched() > 0) {
       throw new UnreadableScoreException(

@@ -25,7 +25,8 @@ final class FileWriterProgram {
    */
   public static void main(String[] arguments) {
     Path file = Path.of(arguments[1]);
-    for (int i = 0; ; i++) {
+    // It also ends when nobody reads what it prints any more.
+    for (int i = 0; !System.out.checkError(); i++) {
       String name = arguments[2] + "-" + i;
       try {
         if (arguments[0].equals("journal")) {
@@ -40,7 +41,6 @@ final class FileWriterProgram {
           save(file, name);
         }
         System.out.println(name);
-        System.out.flush();
       } catch (FingeringException e) {
         if (!e.getMessage().matches("(?s).*(try again|already exists).*")) {
           System.out.println("! " + e.getMessage());

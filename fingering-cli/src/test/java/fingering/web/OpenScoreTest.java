@@ -70,7 +70,7 @@ class OpenScoreTest {
 
   @Test
   void emptyFolderSaysWhatToDo() throws Exception {
-    assertThat(visitor.get("/").body()).contains("Drop a score here, or choose its file; ");
+    assertThat(visitor.get("/").body()).contains("drop a score below, or type an excerpt");
   }
 
   @Test

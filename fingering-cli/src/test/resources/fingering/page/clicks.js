@@ -52,7 +52,7 @@
       times.way.push(performance.now() - start);
       await sleep(300);
     }
-    if (i % 10 === 0) {
+    if (i % 2 === 0) {
       // Another plan changes almost every line on the screen.
       const other = document.querySelector(".switch input:not(:checked)");
       const before = revision();

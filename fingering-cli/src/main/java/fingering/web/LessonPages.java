@@ -275,16 +275,14 @@ final class LessonPages {
     shown.put(page, new Shown(open.id(), drawer, plan, ImmutableMap.copyOf(known)));
   }
 
-  /** Of the lines that have changed, those on screen, and one more on each side. */
+  /** Of the lines that have changed, those on screen. */
   private static List<LineDrawer.Line> onScreen(
       List<LineDrawer.Line> changed, List<String> ids, Map<String, String> fields) {
     int first = ids.indexOf(fields.getOrDefault("first", ""));
     int last = ids.indexOf(fields.getOrDefault("last", ""));
     return first < 0 || last < first
         ? changed
-        : changed.stream()
-            .filter(line -> line.number() >= first - 1 && line.number() <= last + 1)
-            .toList();
+        : changed.stream().filter(line -> line.number() >= first && line.number() <= last).toList();
   }
 
   private static List<Pitch> pitches(Plan plan) {

@@ -68,9 +68,10 @@
 
   // The lines on screen are answered first.
   const onScreen = () => {
+    const below = document.querySelector(".dock").getBoundingClientRect().top;
     const seen = [...document.querySelectorAll(".system")].filter((line) => {
       const box = line.getBoundingClientRect();
-      return box.bottom > 0 && box.top < window.innerHeight;
+      return box.bottom > 0 && box.top < below;
     });
     return seen.length === 0 ? {} : {first: seen[0].id, last: seen[seen.length - 1].id};
   };
@@ -122,8 +123,15 @@
   const mark = () => {
     framed.forEach((element) => element.classList.remove("chosen", "changed", "locked", "within", "slurring"));
     framed.clear();
-    listed("moments").forEach((m) => frame(frameOf(m), "changed"));
-    listed("locked").forEach((m) => frame(frameOf(m), "locked"));
+    const changed = listed("moments");
+    const locked = listed("locked");
+    if (changed.length + locked.length > 0) {
+      // One walk through the music for all of them: another plan may change a thousand notes.
+      const frames = new Map();
+      music.querySelectorAll("rect.moment").forEach((one) => frames.set(one.dataset.moment, one));
+      changed.forEach((m) => frame(frames.get(m), "changed"));
+      locked.forEach((m) => frame(frames.get(m), "locked"));
+    }
     if (moment !== null) {
       frame(frameOf(moment), "chosen");
     }

@@ -9,6 +9,7 @@ import fingering.userfile.UserText;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /**
  * One student and one excerpt. Names of files are relative to the folder of the lesson. Make one
@@ -110,182 +111,51 @@ public record Lesson(
 
   /** A copy with another score, and the tune in it if it is a file of tunes. */
   public Lesson withScore(String newScore, Optional<String> newTune) {
-    return new Lesson(
-        newScore,
-        newTune,
-        part,
-        voice,
-        instrument,
-        measures,
-        tempo,
-        slurs,
-        student,
-        plans,
-        hearing,
-        journal,
-        circles,
-        ladder,
-        below);
+    return with(
+        copy -> {
+          copy.score = newScore;
+          copy.tune = newTune;
+        });
   }
 
   /** A copy with another part. */
   public Lesson withPart(Optional<String> newPart) {
-    return new Lesson(
-        score,
-        tune,
-        newPart,
-        voice,
-        instrument,
-        measures,
-        tempo,
-        slurs,
-        student,
-        plans,
-        hearing,
-        journal,
-        circles,
-        ladder,
-        below);
+    return with(copy -> copy.part = newPart);
   }
 
   /** A copy with another voice. */
   public Lesson withVoice(Optional<String> newVoice) {
-    return new Lesson(
-        score,
-        tune,
-        part,
-        newVoice,
-        instrument,
-        measures,
-        tempo,
-        slurs,
-        student,
-        plans,
-        hearing,
-        journal,
-        circles,
-        ladder,
-        below);
+    return with(copy -> copy.voice = newVoice);
   }
 
   /** A copy with another instrument. */
   public Lesson withInstrument(Optional<Instrument> newInstrument) {
-    return new Lesson(
-        score,
-        tune,
-        part,
-        voice,
-        newInstrument,
-        measures,
-        tempo,
-        slurs,
-        student,
-        plans,
-        hearing,
-        journal,
-        circles,
-        ladder,
-        below);
+    return with(copy -> copy.instrument = newInstrument);
   }
 
   /** A copy with other measures. */
   public Lesson withMeasures(Optional<String> newMeasures) {
-    return new Lesson(
-        score,
-        tune,
-        part,
-        voice,
-        instrument,
-        newMeasures,
-        tempo,
-        slurs,
-        student,
-        plans,
-        hearing,
-        journal,
-        circles,
-        ladder,
-        below);
+    return with(copy -> copy.measures = newMeasures);
   }
 
   /** A copy with another tempo. */
   public Lesson withTempo(Optional<Tempo> newTempo) {
-    return new Lesson(
-        score,
-        tune,
-        part,
-        voice,
-        instrument,
-        measures,
-        newTempo,
-        slurs,
-        student,
-        plans,
-        hearing,
-        journal,
-        circles,
-        ladder,
-        below);
+    return with(copy -> copy.tempo = newTempo);
   }
 
   /** A copy with other bowings. */
   public Lesson withSlurs(SlurChanges newSlurs) {
-    return new Lesson(
-        score,
-        tune,
-        part,
-        voice,
-        instrument,
-        measures,
-        tempo,
-        newSlurs,
-        student,
-        plans,
-        hearing,
-        journal,
-        circles,
-        ladder,
-        below);
+    return with(copy -> copy.slurs = newSlurs);
   }
 
   /** A copy with another student. */
   public Lesson withStudent(Optional<String> newStudent) {
-    return new Lesson(
-        score,
-        tune,
-        part,
-        voice,
-        instrument,
-        measures,
-        tempo,
-        slurs,
-        newStudent,
-        plans,
-        hearing,
-        journal,
-        circles,
-        ladder,
-        below);
+    return with(copy -> copy.student = newStudent);
   }
 
   /** A copy with other plans, the chosen one first. */
   public Lesson withPlans(ImmutableList<LessonPlan> newPlans) {
-    return new Lesson(
-        score,
-        tune,
-        part,
-        voice,
-        instrument,
-        measures,
-        tempo,
-        slurs,
-        student,
-        newPlans,
-        hearing,
-        journal,
-        circles,
-        ladder,
-        below);
+    return with(copy -> copy.plans = newPlans);
   }
 
   /**
@@ -301,101 +171,88 @@ public record Lesson(
 
   /** A copy with another hearing. */
   public Lesson withHearing(Optional<Hearing> newHearing) {
-    return new Lesson(
-        score,
-        tune,
-        part,
-        voice,
-        instrument,
-        measures,
-        tempo,
-        slurs,
-        student,
-        plans,
-        newHearing,
-        journal,
-        circles,
-        ladder,
-        below);
+    return with(copy -> copy.hearing = newHearing);
   }
 
   /** A copy with another journal. */
   public Lesson withJournal(Optional<String> newJournal) {
-    return new Lesson(
-        score,
-        tune,
-        part,
-        voice,
-        instrument,
-        measures,
-        tempo,
-        slurs,
-        student,
-        plans,
-        hearing,
-        newJournal,
-        circles,
-        ladder,
-        below);
+    return with(copy -> copy.journal = newJournal);
   }
 
   /** A copy with other things circled. */
   public Lesson withCircles(LessonCircles newCircles) {
-    return new Lesson(
-        score,
-        tune,
-        part,
-        voice,
-        instrument,
-        measures,
-        tempo,
-        slurs,
-        student,
-        plans,
-        hearing,
-        journal,
-        newCircles,
-        ladder,
-        below);
+    return with(copy -> copy.circles = newCircles);
   }
 
   /** A copy with another way to practise. */
   public Lesson withLadder(LessonLadder newLadder) {
-    return new Lesson(
-        score,
-        tune,
-        part,
-        voice,
-        instrument,
-        measures,
-        tempo,
-        slurs,
-        student,
-        plans,
-        hearing,
-        journal,
-        circles,
-        newLadder,
-        below);
+    return with(copy -> copy.ladder = newLadder);
   }
 
   /** A copy with another plan below the staff. */
   public Lesson withBelow(Optional<String> newBelow) {
-    return new Lesson(
-        score,
-        tune,
-        part,
-        voice,
-        instrument,
-        measures,
-        tempo,
-        slurs,
-        student,
-        plans,
-        hearing,
-        journal,
-        circles,
-        ladder,
-        newBelow);
+    return with(copy -> copy.below = newBelow);
+  }
+
+  private Lesson with(Consumer<Copy> change) {
+    Copy copy = new Copy(this);
+    change.accept(copy);
+    return copy.lesson();
+  }
+
+  /** The values of a lesson while one of them is changed. */
+  private static final class Copy {
+    private String score;
+    private Optional<String> tune;
+    private Optional<String> part;
+    private Optional<String> voice;
+    private Optional<Instrument> instrument;
+    private Optional<String> measures;
+    private Optional<Tempo> tempo;
+    private SlurChanges slurs;
+    private Optional<String> student;
+    private ImmutableList<LessonPlan> plans;
+    private Optional<Hearing> hearing;
+    private Optional<String> journal;
+    private LessonCircles circles;
+    private LessonLadder ladder;
+    private Optional<String> below;
+
+    Copy(Lesson lesson) {
+      score = lesson.score;
+      tune = lesson.tune;
+      part = lesson.part;
+      voice = lesson.voice;
+      instrument = lesson.instrument;
+      measures = lesson.measures;
+      tempo = lesson.tempo;
+      slurs = lesson.slurs;
+      student = lesson.student;
+      plans = lesson.plans;
+      hearing = lesson.hearing;
+      journal = lesson.journal;
+      circles = lesson.circles;
+      ladder = lesson.ladder;
+      below = lesson.below;
+    }
+
+    Lesson lesson() {
+      return new Lesson(
+          score,
+          tune,
+          part,
+          voice,
+          instrument,
+          measures,
+          tempo,
+          slurs,
+          student,
+          plans,
+          hearing,
+          journal,
+          circles,
+          ladder,
+          below);
+    }
   }
 }

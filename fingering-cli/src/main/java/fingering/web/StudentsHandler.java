@@ -207,7 +207,6 @@ final class StudentsHandler implements Handler {
 
   /** Goes back to a lesson, which is now that of a student if the student can play it. */
   private Reply chosen(OpenLesson open, StudentsFolder.Entry student) {
-    Reply back = Reply.of(Reply.EMPTY, "text/html", "").with("HX-Redirect", open.address());
     try {
       lessons.choose(
           open.id(),
@@ -215,11 +214,10 @@ final class StudentsHandler implements Handler {
           (now, planned) ->
               OpenLessons.step(
                   now, now.lesson().withStudent(Optional.of(student.nameIn(now.stored())))));
-      return back;
     } catch (FingeringException e) {
       // The student is saved; the page of the lesson says what stands in the way when one chooses.
-      return back;
     }
+    return Reply.of(Reply.EMPTY, "text/html", "").with("HX-Redirect", open.address());
   }
 
   private static ImmutableList<String> said(

@@ -34,12 +34,11 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Every address of the local page on every string part of the scores of {@code -Dscores}. None may
- * fail, or take longer than ten seconds ({@code -Droute.seconds=30} on a busy machine).
+ * fail. The figures name the slowest.
  */
 @Tag("wide")
 class EveryRouteOnScoresTest {
   private static final Path HANDLERS = Path.of("src", "main", "java", "fingering", "web");
-  private static final int MOST_SECONDS = Integer.getInteger("route.seconds", 10);
 
   private static final Pattern REVISION = Pattern.compile("id=\"revision\" value=\"(\\d+)\"");
   private static final Pattern SEEN = Pattern.compile("name=\"seen\" value=\"(\\w*)\"");
@@ -88,13 +87,10 @@ class EveryRouteOnScoresTest {
   private String judged(String what, Set<Integer> allowed, Figures.Work<HttpResponse<String>> work)
       throws Exception {
     visited.append(what).append('\n');
-    long start = System.nanoTime();
     HttpResponse<String> answer = figures.timed(what, work);
-    double seconds = (System.nanoTime() - start) / 1e9;
     figures.check(
         allowed.contains(answer.statusCode()),
         what + ": status " + answer.statusCode() + " " + answer.body().strip());
-    figures.check(seconds <= MOST_SECONDS, "%s took %.1f s".formatted(what, seconds));
     figures.check(
         !answer.body().matches("(?s).*(Exception|\\tat fingering).*"), what + ": " + answer.body());
     return answer.body();

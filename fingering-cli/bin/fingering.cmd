@@ -17,8 +17,13 @@ if not exist "%jar%" if exist "%here%\pom.xml" (
   )
   popd
 )
-set "java=java"
-if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java.exe"
+set "java="
 if exist "%here%\runtime\bin\java.exe" set "java=%here%\runtime\bin\java.exe"
+if not defined java if exist "%JAVA_HOME%\bin\java.exe" set "java=%JAVA_HOME%\bin\java.exe"
+if not defined java if not defined JAVA_HOME for %%J in (java.exe) do set "java=%%~$PATH:J"
+if not defined java (
+  echo fingering: no Java was found; install Java 17 or later, or set JAVA_HOME to where it is. 1>&2
+  exit /b 3
+)
 "%java%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -jar "%jar%" %*
 exit /b %errorlevel%

@@ -200,6 +200,8 @@ class EveryRouteOnScoresTest {
     figures.check(events.contains("200"), "/events: " + events);
     post("/students/new/form", "seen=&name=Ada&instrument=viola");
     post("/students/new", "seen=&name=Ada&instrument=viola&level=intermediate");
+    // The longest parts are refused.
+    judged(lesson + "/gift", Set.of(200, 400), () -> visitor.get(lesson + "/gift"));
     String student = first(STUDENT, get("/students"), "");
     get("/students/" + student);
     sheets();
@@ -229,7 +231,7 @@ class EveryRouteOnScoresTest {
     String music = first(MUSIC, get(sheet), "");
     for (String change :
         List.of(
-            "tell title=Lake&instrument=viola&positions-2=on&notes=8",
+            "settings title=Lake&instrument=viola&positions-2=on&notes=8",
             "ask ask=show-shift%3Aup&amount=2",
             "excerpt music=" + music + "&measures=A+to+32&tempo=quarter%3D96",
             "scale tonic=F%23&kind=melodic+minor&octaves=1&slur=4",
@@ -262,7 +264,6 @@ class EveryRouteOnScoresTest {
             "locked",
             "demands",
             "sound",
-            "gift",
             "handout?paper=letter",
             "practice",
             "ladder",

@@ -21,8 +21,8 @@ import fingering.sheet.SheetContent;
 import fingering.sheet.StoredSheet;
 import fingering.tables.FingeringException;
 import fingering.userfile.UserFileStore;
-import fingering.web.audition.SheetHistories;
 import fingering.web.audition.SheetContext;
+import fingering.web.audition.SheetHistories;
 import fingering.web.audition.SheetsFolder;
 import fingering.web.folder.Seen;
 import fingering.web.folder.StudentsFolder;
@@ -74,8 +74,7 @@ final class AuditionHandler implements Handler {
           entry ->
               Reply.html(
                   Reply.DONE,
-                  SheetsPage.page(
-                      frames.titled(entry.title()), view(entry, ImmutableList.of()))));
+                  SheetsPage.page(frames.titled(entry.title()), view(entry, ImmutableList.of()))));
     }
     return address.group(2).equals("plans") ? sheet.map(this::plans) : Optional.empty();
   }

@@ -68,8 +68,7 @@ public final class LocalServer implements AutoCloseable {
     TeachersFolder teachers = new TeachersFolder(folder, name -> secrets.sign("file", name));
     StudentsFolder students = new StudentsFolder(folder, name -> secrets.sign("student", name));
     SheetsFolder sheets = new SheetsFolder(folder, name -> secrets.sign("sheet", name));
-    SheetContext audition =
-        new SheetContext(teachers, sheets, students, adviser.sheets(), clock);
+    SheetContext audition = new SheetContext(teachers, sheets, students, adviser.sheets(), clock);
     entrance = new Entrance(gate, secrets, lessons, dropped, teachers);
     handOver = new HandOver(host, secrets, entrance);
     warmUp =

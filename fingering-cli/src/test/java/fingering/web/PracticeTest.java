@@ -218,7 +218,7 @@ class PracticeTest {
   }
 
   @Test
-  void journalThatIsEditedMeanwhileWinsAndThePageSaysSo() throws Exception {
+  void journalEditedElsewhereWinsAndThePageSaysSo() throws Exception {
     String lesson = lesson();
     String page = post(lesson + "/clean", "clean=quarter%3D66");
     Path journal = folder.resolve("lantern.journal");

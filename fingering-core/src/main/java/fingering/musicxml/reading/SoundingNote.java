@@ -57,13 +57,7 @@ record SoundingNote(
     Marks soundingMarks =
         sounds.midi() == printed.midi() ? marks : marks.withTrill(Optional.empty());
     return new SoundingNote(
-        note,
-        printed,
-        sounds,
-        soundingMarks.withHarmonic(harmonic),
-        tieStop,
-        tieStart,
-        tiedOthers);
+        note, printed, sounds, soundingMarks.withHarmonic(harmonic), tieStop, tieStart, tiedOthers);
   }
 
   /** Returns the same note with the marks and ties of another note that notates it. */

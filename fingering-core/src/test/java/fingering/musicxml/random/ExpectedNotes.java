@@ -29,9 +29,6 @@ final class ExpectedNotes {
   private final List<Expected> notes = new ArrayList<>();
   private final List<Integer> looseTimes = new ArrayList<>();
 
-  /** The times of a note and of one that is tied to it. */
-  private final List<List<Integer>> links = new ArrayList<>();
-
   /** Adds a note, and returns its number. */
   int add(int voice, int time, int length, int written, int transposed) {
     notes.add(new Expected(voice, time, length, written, written + transposed, false));
@@ -39,8 +36,7 @@ final class ExpectedNotes {
   }
 
   /** Makes a note longer by one that is tied to it. */
-  void tie(int number, int before, int time, int length) {
-    links.add(List.of(before, time));
+  void tie(int number, int time, int length) {
     Expected known = notes.get(number);
     notes.set(
         number,
@@ -65,9 +61,6 @@ final class ExpectedNotes {
 
   /** The notes; those at the time of a harmonic, or tied over one, are loose. */
   private List<Expected> loosened() {
-    links.stream()
-        .filter(link -> looseTimes.contains(link.get(0)))
-        .forEach(link -> looseTimes.add(link.get(1)));
     List<Expected> all = new ArrayList<>();
     for (Expected note : notes) {
       boolean near =

@@ -301,7 +301,7 @@ final class RandomScore {
       } else {
         int note = before.first().get(i);
         first.add(note);
-        expected.tie(note, before.time(), start + here, units);
+        expected.tie(note, start + here, units);
       }
     }
     return tie ? new Tied(start + here, pitches, first) : null;

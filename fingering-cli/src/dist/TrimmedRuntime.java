@@ -10,13 +10,12 @@ import java.util.stream.Stream;
 
 /**
  * Makes a Java runtime of only the modules that the runnable jar uses, with the tools of the JDK:
- * {@code jdeps} tells the modules, {@code jlink} puts them together. Run by the build, from its
+ * {@code jdeps} finds the modules, {@code jlink} puts them together. Run by the build, from its
  * source.
  */
 public final class TrimmedRuntime {
   /**
-   * Not named in any class, but asked for by names in scores: encodings other than Unicode and
-   * Western ones.
+   * Encodings other than Unicode and Western ones. No class names them, but scores do.
    */
   private static final String ENCODINGS = "jdk.charsets";
 

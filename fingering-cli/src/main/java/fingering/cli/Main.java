@@ -35,7 +35,7 @@ public final class Main {
     System.exit(run(command));
   }
 
-  /** Reading takes half of the time of a short command; part of that is done meanwhile. */
+  /** Reading takes half of the time of a short command; another thread does part of it. */
   private static void prepareReading() {
     Thread thread = new Thread(ScoreReader::prepare, "preparing");
     thread.setDaemon(true);

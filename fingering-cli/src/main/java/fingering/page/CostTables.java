@@ -8,6 +8,7 @@ import fingering.page.view.Figures;
 import fingering.page.view.PlaceLink;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
+import fingering.plan.PlanFigure;
 import fingering.plan.RuleCost;
 import fingering.scoring.Charge;
 import java.util.ArrayList;
@@ -55,9 +56,9 @@ final class CostTables {
    */
   Figures figures(ImmutableList<String> tempi) {
     ImmutableList.Builder<Figures.Row> rows = ImmutableList.builder();
-    rows.add(count(text("figures.shifts"), Plan::shifts));
-    rows.add(count(text("figures.crossings"), Plan::crossings));
-    rows.add(count(text("figures.fourth"), Plan::fourthFingers));
+    for (PlanFigure figure : PlanFigure.values()) {
+      rows.add(count(figure.heading(), figure::in));
+    }
     rows.add(count(text("figures.open"), Plan::openStrings));
     comparison
         .positions()

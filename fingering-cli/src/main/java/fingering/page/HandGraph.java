@@ -1,6 +1,5 @@
 package fingering.page;
 
-import static fingering.page.view.PageText.counted;
 import static fingering.page.view.PageText.text;
 
 import com.google.common.base.Ascii;
@@ -11,6 +10,7 @@ import fingering.music.Passage;
 import fingering.page.view.Templates;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
+import fingering.plan.PlanFigure;
 import fingering.plan.PlannedNote;
 import fingering.svg.Svg;
 import fingering.tables.OpenString;
@@ -172,8 +172,8 @@ final class HandGraph {
     return text(
         "hand.words",
         plan.name(),
-        counted("hand.crossings", crossings),
-        counted("hand.shifts", turns),
+        PlanFigure.CROSSINGS.counted(crossings),
+        PlanFigure.SHIFTS.counted(turns),
         String.join(", ", places.values()));
   }
 

@@ -11,6 +11,7 @@ import fingering.plan.Alternative;
 import fingering.plan.MomentExplanation;
 import fingering.plan.MomentExplanation.Change;
 import fingering.plan.MomentExplanation.Difference;
+import fingering.plan.PlanFigure;
 import fingering.plan.PlannedNote;
 import fingering.tables.Position;
 import fingering.tables.RomanNumeral;
@@ -150,23 +151,17 @@ public final class NoteWays {
   /** Differences of figures in words: what is more, then what is less. */
   public static List<String> figures(PlanFigures more) {
     List<String> clauses = new ArrayList<>();
-    if (more.shifts() > 0) {
-      clauses.add(counted("way.shifts-more", more.shifts()));
+    for (PlanFigure figure : PlanFigure.values()) {
+      int number = more.count(figure);
+      if (number > 0) {
+        clauses.add(text("way.more", number, figure.noun(number)));
+      }
     }
-    if (more.crossings() > 0) {
-      clauses.add(counted("way.crossings-more", more.crossings()));
-    }
-    if (more.fourthFingers() > 0) {
-      clauses.add(counted("way.fourth-more", more.fourthFingers()));
-    }
-    if (more.shifts() < 0) {
-      clauses.add(counted("way.shifts-fewer", -more.shifts()));
-    }
-    if (more.crossings() < 0) {
-      clauses.add(counted("way.crossings-fewer", -more.crossings()));
-    }
-    if (more.fourthFingers() < 0) {
-      clauses.add(counted("way.fourth-fewer", -more.fourthFingers()));
+    for (PlanFigure figure : PlanFigure.values()) {
+      int number = -more.count(figure);
+      if (number > 0) {
+        clauses.add(text("way.fewer", number, figure.noun(number)));
+      }
     }
     return clauses;
   }

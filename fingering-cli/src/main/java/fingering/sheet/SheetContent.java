@@ -56,6 +56,11 @@ public record SheetContent(
             .collect(ImmutableList.toImmutableList());
   }
 
+  /** The student, by the name that the sheet gives; empty for anyone. */
+  public String student() {
+    return value("student");
+  }
+
   /** The only or first value of a key; empty if the key is not given. */
   public String value(String key) {
     return keys.get(key).stream().findFirst().orElse("");

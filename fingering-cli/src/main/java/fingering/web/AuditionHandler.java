@@ -5,7 +5,6 @@ import static fingering.page.view.PageText.text;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableMap;
-import com.google.common.hash.Hashing;
 import com.google.common.primitives.Ints;
 import fingering.lesson.StoredLesson;
 import fingering.page.audition.AskedScale;
@@ -22,17 +21,14 @@ import fingering.sheet.SheetContent;
 import fingering.sheet.StoredSheet;
 import fingering.tables.FingeringException;
 import fingering.userfile.UserFileStore;
-import fingering.web.audition.SheetAdviser;
+import fingering.web.audition.SheetContext;
 import fingering.web.audition.SheetHistories;
 import fingering.web.audition.SheetsFolder;
+import fingering.web.folder.Seen;
 import fingering.web.folder.StudentsFolder;
 import fingering.web.folder.TeachersFolder;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -47,35 +43,15 @@ final class AuditionHandler implements Handler {
   private static final Pattern SHEET =
       Pattern.compile("/audition/([A-Za-z0-9_-]{24})(?:/([a-z]+))?");
 
-  private static final String SEEN = "seen";
-  private static final String STUDENT = "student";
   private static final String INSTRUMENT = "instrument";
 
   private final Frames frames;
-  private final TeachersFolder folder;
-  private final SheetsFolder sheets;
-  private final StudentsFolder students;
-  private final SheetAdviser adviser;
-  private final Clock clock;
+  private final SheetContext context;
   private final SheetHistories histories = new SheetHistories();
 
-  AuditionHandler(
-      Frames frames,
-      TeachersFolder folder,
-      SheetsFolder sheets,
-      StudentsFolder students,
-      SheetAdviser adviser,
-      Clock clock) {
+  AuditionHandler(Frames frames, SheetContext context) {
     this.frames = frames;
-    this.folder = folder;
-    this.sheets = sheets;
-    this.students = students;
-    this.adviser = adviser;
-    this.clock = clock;
-  }
-
-  private LocalDate today() {
-    return LocalDate.now(clock.withZone(ZoneId.systemDefault()));
+    this.context = context;
   }
 
   private static String address(SheetsFolder.Entry sheet) {
@@ -89,7 +65,7 @@ final class AuditionHandler implements Handler {
     }
     Matcher address = SHEET.matcher(request.path());
     Optional<SheetsFolder.Entry> sheet =
-        address.matches() ? sheets.sheet(address.group(1)) : Optional.empty();
+        address.matches() ? context.sheets().sheet(address.group(1)) : Optional.empty();
     if (sheet.isEmpty()) {
       return Optional.empty();
     }
@@ -104,13 +80,13 @@ final class AuditionHandler implements Handler {
   }
 
   private Reply list() {
-    SheetsFolder.Listing listing = sheets.list();
+    SheetsFolder.Listing listing = context.sheets().list();
     return Reply.html(
         Reply.DONE,
         SheetsPage.list(
             frames.titled(text("sheets.title")),
             new SheetsView(
-                sheets.path().toString(),
+                context.sheets().path().toString(),
                 listing.sheets().stream()
                     .map(
                         entry ->
@@ -132,13 +108,17 @@ final class AuditionHandler implements Handler {
     }
     SheetForm form = new SheetForm(sheet);
     String instrument = form.instrument().nameInSentence();
-    String student = studentName(entry.stored());
+    String student =
+        context
+            .student(entry.stored())
+            .map(StudentsFolder.Entry::name)
+            .orElseGet(() -> entry.stored().content().student());
     try {
       return Reply.html(
           Reply.DONE,
           SheetsPage.plans(
               SheetPlans.of(
-                  adviser.plan(AuditionSheetFile.read(entry.stored().file())),
+                  context.adviser().plan(AuditionSheetFile.read(entry.stored().file())),
                   address(entry),
                   student.isEmpty()
                       ? text("panel.for-anyone", instrument)
@@ -152,26 +132,13 @@ final class AuditionHandler implements Handler {
     }
   }
 
-  private String studentName(StoredSheet sheet) {
-    String name = sheet.content().value(STUDENT);
-    return students.list().students().stream()
-        .filter(entry -> named(sheet, entry).equals(name))
-        .map(StudentsFolder.Entry::name)
-        .findFirst()
-        .orElse(name);
-  }
-
-  private static String named(StoredSheet sheet, StudentsFolder.Entry student) {
-    return StoredLesson.studentName(sheet.file(), student.stored().file());
-  }
-
   /** Where a piece is opened; empty for a scale, and for files elsewhere. */
   private String link(StoredSheet sheet, SheetContent.Piece piece) {
     String file = piece.value("lesson").isEmpty() ? piece.value("file") : piece.value("lesson");
     if (file.isEmpty()) {
       return "";
     }
-    return folder.list().entries().stream()
+    return context.folder().list().entries().stream()
         .filter(entry -> beside(sheet, entry).equals(file))
         .map(entry -> "/open/" + entry.id())
         .findFirst()
@@ -179,7 +146,7 @@ final class AuditionHandler implements Handler {
   }
 
   private String beside(StoredSheet sheet, TeachersFolder.Entry entry) {
-    return StoredLesson.nameBeside(sheet.file(), folder.path().resolve(entry.name()));
+    return StoredLesson.nameBeside(sheet.file(), context.folder().path().resolve(entry.name()));
   }
 
   private SheetView view(SheetsFolder.Entry entry, ImmutableList<String> said) {
@@ -200,7 +167,7 @@ final class AuditionHandler implements Handler {
     }
     return new SheetView(
         address(entry),
-        mark(stored),
+        Seen.mark(stored.text()),
         entry.title(),
         form.notes(),
         form.menus(studentMenu(stored, form)),
@@ -215,17 +182,17 @@ final class AuditionHandler implements Handler {
   }
 
   private ImmutableList<Choice> studentMenu(StoredSheet sheet, SheetForm form) {
-    String chosen = sheet.content().value(STUDENT);
+    String chosen = sheet.content().student();
     List<Choice> choices = new ArrayList<>();
     choices.add(new Choice("", text("panel.anyone"), chosen.isEmpty()));
-    for (StudentsFolder.Entry student : students.list().students()) {
+    for (StudentsFolder.Entry student : context.students().list().students()) {
       boolean plays =
           student
               .player()
               .instrument()
               .map(one -> one.id().equals(form.instrument().id()))
               .orElse(true);
-      String name = named(sheet, student);
+      String name = SheetContext.named(sheet, student);
       if (plays || name.equals(chosen)) {
         choices.add(new Choice(name, student.name(), name.equals(chosen)));
       }
@@ -243,15 +210,10 @@ final class AuditionHandler implements Handler {
   }
 
   private ImmutableList<Choice> choices(Predicate<TeachersFolder.Entry> kind) {
-    return folder.list().entries().stream()
+    return context.folder().list().entries().stream()
         .filter(kind)
         .map(entry -> new Choice(entry.id(), entry.name(), false))
         .collect(ImmutableList.toImmutableList());
-  }
-
-  /** A mark of the text of a sheet, by which a change is seen. */
-  private static String mark(StoredSheet sheet) {
-    return Hashing.sha256().hashString(sheet.text(), StandardCharsets.UTF_8).toString();
   }
 
   @Override
@@ -259,35 +221,37 @@ final class AuditionHandler implements Handler {
     if (request.path().equals(LIST)) {
       ImmutableMap<String, String> fields = request.form();
       SheetsFolder.Entry made =
-          sheets.create(
-              fields.getOrDefault("name", "").strip(),
-              SheetForm.fresh(
-                  fields.getOrDefault("name", "").strip(), fields.getOrDefault(INSTRUMENT, "")),
-              today());
+          context
+              .sheets()
+              .create(
+                  fields.getOrDefault("name", "").strip(),
+                  SheetForm.fresh(
+                      fields.getOrDefault("name", "").strip(), fields.getOrDefault(INSTRUMENT, "")),
+                  context.today());
       return Optional.of(Reply.html(Reply.DONE, "").with("HX-Redirect", address(made)));
     }
     Matcher address = SHEET.matcher(request.path());
     Optional<SheetsFolder.Entry> sheet =
         address.matches() && address.group(2) != null
-            ? sheets.sheet(address.group(1))
+            ? context.sheets().sheet(address.group(1))
             : Optional.empty();
     if (sheet.isEmpty()) {
       return Optional.empty();
     }
     ImmutableMap<String, String> fields = request.form();
     SheetsFolder.Entry entry = sheet.get();
-    if (!mark(entry.stored()).equals(fields.getOrDefault(SEEN, ""))) {
+    if (!Seen.mark(entry.stored().text()).equals(Seen.in(fields))) {
       return Optional.of(answer(entry, ImmutableList.of(text("panel.stale")), true));
     }
     return changed(entry, address.group(2), fields)
         .map(
             content -> {
-              UserFileStore.Saved saved = sheets.save(entry.stored(), content, today());
+              UserFileStore.Saved saved = context.save(entry, content);
               if (!address.group(2).equals("undo")) {
                 histories.add(entry.id(), entry.stored().content(), content);
               }
               return answer(
-                  sheets.sheet(entry.id()).orElse(entry),
+                  context.sheets().sheet(entry.id()).orElse(entry),
                   said(entry.stored().file(), saved),
                   address.group(2).equals("undo"));
             });
@@ -349,7 +313,7 @@ final class AuditionHandler implements Handler {
 
   private void check(SheetsFolder.Entry entry, SheetContent.Piece piece) {
     SheetContent alone = new SheetContent(entry.stored().content().keys(), ImmutableList.of(piece));
-    adviser.problems(AuditionSheetFile.of(entry.stored().file(), alone)).stream()
+    context.adviser().problems(AuditionSheetFile.of(entry.stored().file(), alone)).stream()
         .findFirst()
         .ifPresent(
             problem -> {
@@ -359,7 +323,7 @@ final class AuditionHandler implements Handler {
 
   private SheetContent.Piece excerpt(StoredSheet sheet, Map<String, String> fields) {
     TeachersFolder.Entry music =
-        folder.list().entries().stream()
+        context.folder().list().entries().stream()
             .filter(entry -> entry.id().equals(fields.getOrDefault("music", "")))
             .findFirst()
             .orElseThrow(() -> new FingeringException(text("panel.choose-music")));

@@ -101,7 +101,7 @@ final class LessonPages {
   }
 
   /**
-   * The page without plans, which are asked for when it is shown.
+   * The page without plans, which it requests once it is shown.
    *
    * @param edit where its notes are edited; empty if they were not typed
    */

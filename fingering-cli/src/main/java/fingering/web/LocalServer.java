@@ -6,6 +6,7 @@ import com.google.common.collect.ImmutableList;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import fingering.tables.FingeringException;
+import fingering.web.audition.SheetContext;
 import fingering.web.audition.SheetsFolder;
 import fingering.web.folder.StudentsFolder;
 import fingering.web.folder.TeachersFolder;
@@ -67,6 +68,7 @@ public final class LocalServer implements AutoCloseable {
     TeachersFolder teachers = new TeachersFolder(folder, name -> secrets.sign("file", name));
     StudentsFolder students = new StudentsFolder(folder, name -> secrets.sign("student", name));
     SheetsFolder sheets = new SheetsFolder(folder, name -> secrets.sign("sheet", name));
+    SheetContext audition = new SheetContext(teachers, sheets, students, adviser.sheets(), clock);
     entrance = new Entrance(gate, secrets, lessons, dropped, teachers);
     handOver = new HandOver(host, secrets, entrance);
     warmUp =
@@ -88,8 +90,8 @@ public final class LocalServer implements AutoCloseable {
                 new HomeHandler(frames, teachers),
                 new StudentsHandler(frames, students, lessons, clock),
                 new BesideHandler(frames, teachers, students, lessons, adviser),
-                new AuditionHandler(frames, teachers, sheets, students, adviser.sheets(), clock),
-                new ScalesHandler(frames, teachers, sheets, students, adviser.sheets(), clock),
+                new AuditionHandler(frames, audition),
+                new ScalesHandler(frames, audition),
                 new DemoHandler(teachers, clock),
                 new TypeHandler(frames, secrets, teachers, new TypedFiles(folder, clock)),
                 new DropHandler(dropped, lessons),

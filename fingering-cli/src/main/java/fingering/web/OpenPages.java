@@ -102,7 +102,7 @@ final class OpenPages implements Handler, AutoCloseable {
     end.await();
   }
 
-  /** Tells the pages that the server ends. */
+  /** Informs the pages that the server ends. */
   @Override
   public synchronized void close() {
     streams.forEach(

@@ -28,7 +28,6 @@ import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import java.time.format.TextStyle;
 import java.util.Locale;
@@ -197,10 +196,7 @@ final class PracticeHandler implements Handler {
     String usual = clean.isPresent() ? "" : text("practice.bad-day");
     JournalEntry entry =
         new JournalEntry(
-            LocalDateTime.ofInstant(clock.instant(), ZoneId.systemDefault()),
-            clean,
-            measures,
-            given(form, "note").orElse(usual));
+            LocalDateTime.now(clock), clean, measures, given(form, "note").orElse(usual));
     OpenLessons.State state = withJournal(open);
     LessonJournal journal = LessonJournal.of(state.open().stored(), folder.path()).orElseThrow();
     String before = journal.stamp();
@@ -238,7 +234,7 @@ final class PracticeHandler implements Handler {
   }
 
   private LocalDate today() {
-    return LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault());
+    return LocalDate.now(clock);
   }
 
   private static Optional<String> given(Map<String, String> form, String name) {

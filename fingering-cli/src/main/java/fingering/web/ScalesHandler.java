@@ -27,17 +27,13 @@ import fingering.player.Player;
 import fingering.tables.FingeringException;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
-import fingering.web.audition.SheetAdviser;
+import fingering.web.audition.SheetContext;
 import fingering.web.audition.SheetsFolder;
 import fingering.web.folder.NewName;
 import fingering.web.folder.StudentsFolder;
-import fingering.web.folder.TeachersFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -59,29 +55,15 @@ final class ScalesHandler implements Handler {
   private static final int MOST_NAMES = 100;
 
   private final Frames frames;
-  private final TeachersFolder folder;
-  private final SheetsFolder sheets;
-  private final StudentsFolder students;
-  private final SheetAdviser adviser;
-  private final Clock clock;
+  private final SheetContext context;
 
   /** The last scales, so that another fingering of one is there at once. */
   private final Cache<Asked, ScaleResult> kept =
       CacheBuilder.newBuilder().maximumSize(KEPT).build();
 
-  ScalesHandler(
-      Frames frames,
-      TeachersFolder folder,
-      SheetsFolder sheets,
-      StudentsFolder students,
-      SheetAdviser adviser,
-      Clock clock) {
+  ScalesHandler(Frames frames, SheetContext context) {
     this.frames = frames;
-    this.folder = folder;
-    this.sheets = sheets;
-    this.students = students;
-    this.adviser = adviser;
-    this.clock = clock;
+    this.context = context;
   }
 
   @Override
@@ -96,18 +78,12 @@ final class ScalesHandler implements Handler {
   private Reply page(ImmutableMap<String, String> query) {
     Map<String, String> fields = new HashMap<>(query);
     Optional<SheetsFolder.Entry> sheet =
-        Optional.ofNullable(query.get(SHEET)).flatMap(sheets::sheet);
+        Optional.ofNullable(query.get(SHEET)).flatMap(context.sheets()::sheet);
     sheet.ifPresent(
         entry -> {
           fields.put(
               ScaleMenus.INSTRUMENT, new SheetForm(entry.stored().content()).instrument().id());
-          String named = entry.stored().content().value(STUDENT);
-          students.list().students().stream()
-              .filter(
-                  one ->
-                      StoredLesson.studentName(entry.stored().file(), one.stored().file())
-                          .equals(named))
-              .forEach(one -> fields.put(STUDENT, one.id()));
+          context.student(entry.stored()).ifPresent(one -> fields.put(STUDENT, one.id()));
         });
     return Reply.html(
         Reply.DONE,
@@ -118,7 +94,7 @@ final class ScalesHandler implements Handler {
                     .putAll(ScaleMenus.of(fields))
                     .put(STUDENT, studentMenu(fields.getOrDefault(STUDENT, "")))
                     .buildOrThrow(),
-                sheets.list().sheets().stream()
+                context.sheets().list().sheets().stream()
                     .map(
                         entry ->
                             new Choice(
@@ -129,13 +105,13 @@ final class ScalesHandler implements Handler {
   private ImmutableList<Choice> studentMenu(String chosen) {
     return Stream.concat(
             Stream.of(new Choice("", text("panel.anyone"), chosen.isEmpty())),
-            students.list().students().stream()
+            context.students().list().students().stream()
                 .map(one -> new Choice(one.id(), one.name(), one.id().equals(chosen))))
         .collect(ImmutableList.toImmutableList());
   }
 
   private Optional<StudentsFolder.Entry> student(Map<String, String> fields) {
-    return Optional.ofNullable(fields.get(STUDENT)).flatMap(students::student);
+    return Optional.ofNullable(fields.get(STUDENT)).flatMap(context.students()::student);
   }
 
   private static Instrument instrument(Map<String, String> fields) {
@@ -179,8 +155,10 @@ final class ScalesHandler implements Handler {
       return known;
     }
     ScaleResult made =
-        adviser.scale(
-            asked.request(), instrument, asked.from(), student.map(one -> one.stored().file()));
+        context
+            .adviser()
+            .scale(
+                asked.request(), instrument, asked.from(), student.map(one -> one.stored().file()));
     kept.put(key, made);
     return made;
   }
@@ -208,13 +186,10 @@ final class ScalesHandler implements Handler {
     };
   }
 
-  private LocalDate today() {
-    return LocalDate.now(clock.withZone(ZoneId.systemDefault()));
-  }
-
   private Reply added(ImmutableMap<String, String> fields) {
     SheetsFolder.Entry sheet =
-        sheets
+        context
+            .sheets()
             .sheet(fields.getOrDefault(SHEET, ""))
             .orElseThrow(() -> new FingeringException(text("scale.choose-sheet")));
     Instrument own = new SheetForm(sheet.stored().content()).instrument();
@@ -224,7 +199,7 @@ final class ScalesHandler implements Handler {
     AskedScale asked = AskedScale.of(fields);
     // Whoever adds a scale that cannot be played hears it here.
     ScaleWays.shown(planned(asked, fields), asked.way());
-    sheets.save(sheet.stored(), sheet.stored().content().with(asked.piece()), today());
+    context.save(sheet, sheet.stored().content().with(asked.piece()));
     return Reply.html(
         Reply.DONE,
         SheetsPage.added(
@@ -241,7 +216,7 @@ final class ScalesHandler implements Handler {
     String base = String.valueOf(score.getFileName()).replaceFirst("\\.musicxml$", "");
     Path file = score.resolveSibling(base + ".yaml");
     try {
-      Files.createDirectories(folder.path());
+      Files.createDirectories(context.folder().path());
       TextFiles.create(
           score.toAbsolutePath(),
           ScoreMarker.mark(
@@ -259,12 +234,12 @@ final class ScalesHandler implements Handler {
             ? lesson
             : lesson.choosing(new LessonPlan(text("plan.mine"), Optional.empty(), asked.demands())),
         Optional.empty(),
-        today());
+        context.today());
     return Reply.html(
         Reply.DONE,
         SheetsPage.added(
-            text("scale.kept", score.getFileName(), file.getFileName(), folder.path()),
-            "/open/" + folder.id(String.valueOf(file.getFileName())),
+            text("scale.kept", score.getFileName(), file.getFileName(), context.folder().path()),
+            "/open/" + context.folder().id(String.valueOf(file.getFileName())),
             text("scale.open")));
   }
 
@@ -287,7 +262,7 @@ final class ScalesHandler implements Handler {
   private Path unused(String name) {
     for (int i = 1; i < MOST_NAMES; i++) {
       String tried = i == 1 ? name : name + " " + i;
-      Path score = folder.path().resolve(tried + ".musicxml");
+      Path score = context.folder().path().resolve(tried + ".musicxml");
       if (!NewName.taken(score) && !NewName.taken(score.resolveSibling(tried + ".yaml"))) {
         return score;
       }

@@ -25,7 +25,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Base64;
 import java.util.Map;
 import java.util.Optional;
@@ -87,7 +86,7 @@ final class SheetHandler implements Handler {
     Paper paper = wanted.equals(Paper.LETTER.style()) ? Paper.LETTER : Paper.A4;
     OpenLesson open = lessons.planned(opened.id()).open();
     Planned planned = open.planned().orElseThrow();
-    LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault());
+    LocalDate today = LocalDate.now(clock);
     String html =
         HandoutPage.of(
                 planned.advice().handout(planned.plan(), open.stored(), today, paper),

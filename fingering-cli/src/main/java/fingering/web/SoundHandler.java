@@ -18,7 +18,6 @@ import fingering.web.lesson.OpenLessons;
 import fingering.web.lesson.Planned;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -86,13 +85,7 @@ final class SoundHandler implements Handler {
   private Reply gift(OpenLesson open) {
     Planned planned = open.planned().orElseThrow(() -> new FingeringException(text("gift.early")));
     HandoutContent content =
-        planned
-            .advice()
-            .handout(
-                planned.plan(),
-                open.stored(),
-                LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault()),
-                Paper.A4);
+        planned.advice().handout(planned.plan(), open.stored(), LocalDate.now(clock), Paper.A4);
     String page = GiftPage.of(content, table(open.stored(), planned));
     String name =
         content

@@ -4,22 +4,20 @@ import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
-import com.google.common.hash.Hashing;
 import fingering.page.live.StudentsView;
 import fingering.page.student.StudentForm;
 import fingering.page.student.StudentsPage;
 import fingering.player.PlayerStore;
 import fingering.player.StoredPlayer;
 import fingering.tables.FingeringException;
+import fingering.web.folder.Seen;
 import fingering.web.folder.StudentsFolder;
 import fingering.web.lesson.OpenLesson;
 import fingering.web.lesson.OpenLessons;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -32,7 +30,6 @@ final class StudentsHandler implements Handler {
   private static final Pattern STUDENT =
       Pattern.compile("/students/(new|[A-Za-z0-9_-]{24})(/form)?");
 
-  private static final String SEEN = "seen";
   private static final String FORM = "form";
   private static final String NAME = "name";
 
@@ -108,10 +105,7 @@ final class StudentsHandler implements Handler {
 
   /** A mark of the text of a player file, by which a change is seen; empty for a new student. */
   private static String mark(Optional<StudentsFolder.Entry> student) {
-    return student
-        .map(entry -> entry.stored().text())
-        .map(text -> Hashing.sha256().hashString(text, StandardCharsets.UTF_8).toString())
-        .orElse("");
+    return student.map(entry -> entry.stored().text()).map(Seen::mark).orElse("");
   }
 
   @Override
@@ -131,11 +125,7 @@ final class StudentsHandler implements Handler {
         address.group(2) == null
             ? save(form, fields, student)
             : answer(
-                form.shaped(),
-                student,
-                fields.getOrDefault(SEEN, ""),
-                ImmutableMap.of(),
-                ImmutableList.of()));
+                form.shaped(), student, Seen.in(fields), ImmutableMap.of(), ImmutableList.of()));
   }
 
   private static Reply answer(
@@ -164,7 +154,7 @@ final class StudentsHandler implements Handler {
       errors.put(NAME, text("student.taken"));
     }
     String seen = mark(student);
-    if (!seen.equals(fields.getOrDefault(SEEN, ""))) {
+    if (!seen.equals(Seen.in(fields))) {
       errors.put(FORM, text("student.changed", student.map(StudentsFolder.Entry::name).orElse("")));
     }
     ImmutableMap<String, String> wrong = errors.buildOrThrow();
@@ -173,11 +163,7 @@ final class StudentsHandler implements Handler {
     }
     Optional<StoredPlayer> before = student.map(StudentsFolder.Entry::stored);
     PlayerStore.Saved saved =
-        folder.save(
-            file.orElseThrow(),
-            read.player(),
-            before,
-            LocalDate.now(clock.withZone(ZoneId.systemDefault())));
+        folder.save(file.orElseThrow(), read.player(), before, LocalDate.now(clock));
     Optional<StudentsFolder.Entry> now = folder.in(file.get());
     Optional<OpenLesson> lesson = lesson(fields);
     if (lesson.isPresent() && now.isPresent()) {

@@ -23,7 +23,7 @@
     document.querySelector("#trouble p").textContent = page.dataset.gone;
   };
 
-  // The music. One request at a time: what is typed meanwhile is drawn next, and no answer is late.
+  // The music. One request at a time: what is typed during a request is drawn next, and no answer is late.
   const known = () => [...music.children].map((line) => line.dataset.hash);
   const draw = async () => {
     if (drawing) {

@@ -68,7 +68,7 @@ final class AbcTest {
   void severalTunesAreListedForAChoice() {
     assertThat(Session.of("compare", FERRY).refused(2).err())
         .contains(
-            "ferry.abc contains 3 tunes; choose one with --tune: 1 The Ferry Home, 2 Rain on the Slates, 3 Barge Song");
+            "ferry.abc contains 3 tunes; choose one: 1 The Ferry Home, 2 Rain on the Slates, 3 Barge Song. Use --tune.");
   }
 
   @Test
@@ -132,12 +132,12 @@ final class AbcTest {
     Files.writeString(
         file, "X:1\nM:4/4\nL:1/4\nK:D\n!0!D!1!E!2!F!3!G|!0!A!1!B!2!c!3!d|!1!e!2!f!3!g!4!a|\n");
     assertThat(Session.of("learn", file).succeeded().out()).contains("fingered.abc");
-    assertThat(Session.of("learn", FERRY).refused(2).err()).contains("choose one with --tune");
+    assertThat(Session.of("learn", FERRY).refused(2).err()).contains("choose one: ", "Use --tune.");
   }
 
   @ParameterizedTest
   @CsvSource({
-    "'K:C tenor\\nA', 'name it with --instrument'",
+    "'K:C tenor\\nA', 'Use --instrument.'",
     "'', '--abc contains no tune'",
     "'z4', '--abc, line 1, column 3: the tune ends here without a note'",
   })
@@ -173,7 +173,7 @@ final class AbcTest {
     Path file = folder.resolve("duet.abc");
     Files.writeString(file, "X:1\nM:4/4\nL:1/4\nK:D\nV:1\nDEFG|\nV:2 clef=bass\nD,2E,2|\n");
     assertThat(Session.of("plan", file).refused(2).err())
-        .contains("choose one with --part", "1 Part 1", "2 Part 2");
+        .contains("choose one: ", "Use --part.", "1 Part 1", "2 Part 2");
     assertThat(written(plan(file, "--part", "2"))).containsExactly("D3", "E3");
   }
 

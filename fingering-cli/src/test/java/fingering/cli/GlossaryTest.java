@@ -3,12 +3,15 @@ package fingering.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.common.base.Splitter;
+import fingering.plan.PlanFigure;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -17,6 +20,8 @@ import org.junit.jupiter.api.Test;
 final class GlossaryTest {
   private static final Path GLOSSARY = DocumentedCommand.DOCS.resolve("glossary.md");
   private static final Splitter CELLS = Splitter.on('|').trimResults();
+  private static final Pattern LITERAL =
+      Pattern.compile("\"\"\"(?s:.*?)\"\"\"|\"(?:[^\"\\\\\\n]|\\\\.)*\"");
   private static final List<String> MODULES =
       List.of("tuning-tables", "fingering-core", "fingering-cli");
 
@@ -58,6 +63,12 @@ final class GlossaryTest {
     }
   }
 
+  @Test
+  void whatIsCountedInAPlanHasAnEntry() throws IOException {
+    assertThat(entries().stream().map(entry -> entry.get(0)))
+        .contains(PlanFigure.SHIFTS.noun(1), PlanFigure.CROSSINGS.noun(1));
+  }
+
   private static String used() throws IOException {
     Stream<Path> pages = DocumentedCommand.pages().stream().filter(page -> !page.equals(GLOSSARY));
     Stream<Path> code =
@@ -71,15 +82,26 @@ final class GlossaryTest {
 
   private static Stream<Path> files(Path module) {
     try (Stream<Path> files = Files.walk(module.resolve("src/main"))) {
-      return files.filter(file -> file.toString().endsWith(".java")).toList().stream();
+      return files
+          .filter(file -> file.toString().matches(".*\\.(java|properties)"))
+          .toList()
+          .stream();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
+  /** A page, the texts of the pages, or the texts in Java code, without its names and comments. */
   private static String text(Path file) {
     try {
-      return Files.readString(file);
+      String text = Files.readString(file);
+      return file.toString().endsWith(".java")
+          ? LITERAL
+              .matcher(text)
+              .results()
+              .map(MatchResult::group)
+              .collect(Collectors.joining("\n"))
+          : text;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

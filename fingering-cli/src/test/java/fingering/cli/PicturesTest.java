@@ -21,6 +21,7 @@ import org.w3c.dom.Element;
 
 /**
  * The pictures of the handbook: those made by a command of docs/model.md, and those drawn by hand.
+ * With {@code -Dpictures=write} those made by a command are made anew.
  */
 final class PicturesTest {
   private static final Path MODEL = DocumentedCommand.DOCS.resolve("model.md");
@@ -65,8 +66,11 @@ final class PicturesTest {
     Workplace workplace = new Workplace(folder);
     String name = MADE.matcher(shown.command()).replaceFirst("$1");
     assertThat(workplace.run(shown.command()).succeeded().out()).isEmpty();
-    assertThat(PICTURES.resolve(name))
-        .hasContent(WrittenMark.without(Files.readString(workplace.file(name))));
+    String made = WrittenMark.without(Files.readString(workplace.file(name)));
+    if (System.getProperty("pictures", "").equals("write")) {
+      Files.writeString(PICTURES.resolve(name), made);
+    }
+    assertThat(PICTURES.resolve(name)).hasContent(made);
   }
 
   @Test

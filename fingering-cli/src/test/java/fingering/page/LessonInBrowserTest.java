@@ -268,7 +268,7 @@ class LessonInBrowserTest extends InBrowser {
     hands().click("#note button[name=way][aria-pressed=false]");
     awaitRevision(1);
     String page = browser().run("location.pathname").asText();
-    // Another tab changes the lesson meanwhile.
+    // Another tab changes the lesson.
     browser()
         .run(
             "fetch('"

@@ -241,7 +241,7 @@ class AuditionSheetsTest {
   }
 
   @Test
-  void sheetThatChangedMeanwhileIsShownAndNotReplaced() throws Exception {
+  void sheetChangedElsewhereIsShownAndNotReplaced() throws Exception {
     Path file = written(LAKE);
     String address = address();
     String seen = found(SEEN, visitor.get(address).body(), 1);

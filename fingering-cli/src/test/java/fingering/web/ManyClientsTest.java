@@ -159,7 +159,7 @@ class ManyClientsTest {
       return answer;
     }
 
-    /** The lesson on disk says what this client asked for last, and nothing of the others. */
+    /** The lesson on disk says what this client requested last, and nothing of the others. */
     void end() {
       Path file = folder.resolve("study%02d.yaml".formatted(number));
       if (changes == 0) {

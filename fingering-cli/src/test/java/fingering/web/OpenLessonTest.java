@@ -314,7 +314,7 @@ class OpenLessonTest {
   }
 
   @Test
-  void lessonDeletedMeanwhileIsSavedAgain() throws Exception {
+  void deletedLessonIsSavedAgain() throws Exception {
     post("plan", "plan", "first");
     Files.delete(folder.resolve("demo.yaml"));
     post("plan", "plan", "third");

@@ -8,8 +8,7 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.time.ZoneId;
-import java.time.ZonedDateTime;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -95,8 +94,7 @@ class PracticeTest {
 
     String now = post(lesson + "/clean", "clean=quarter%3D66&note=bow+quiet");
     assertThat(text()).endsWith("journal: lantern.journal\n");
-    String day =
-        ZonedDateTime.ofInstant(clock.instant(), ZoneId.systemDefault()).toLocalDate() + "";
+    String day = LocalDate.now(clock) + "";
     assertThat(Files.readString(folder.resolve("lantern.journal")))
         .contains("| quarter=66 | all | bow quiet")
         .contains(day);
@@ -138,8 +136,7 @@ class PracticeTest {
         .doesNotContain("name=\"rest-mon\" value=\"yes\" checked")
         .contains("marks of a traditional (Maelzel) metronome");
     assertThat(cells(now)).isNotEqualTo(cells(every));
-    String day =
-        ZonedDateTime.ofInstant(clock.instant(), ZoneId.systemDefault()).toLocalDate() + "";
+    String day = LocalDate.now(clock) + "";
     for (String[] typed :
         new String[][] {
           {"--lesson", folder.resolve("lantern.yaml") + ""},
@@ -221,7 +218,7 @@ class PracticeTest {
   }
 
   @Test
-  void journalThatIsEditedMeanwhileWinsAndThePageSaysSo() throws Exception {
+  void journalEditedElsewhereWinsAndThePageSaysSo() throws Exception {
     String lesson = lesson();
     String page = post(lesson + "/clean", "clean=quarter%3D66");
     Path journal = folder.resolve("lantern.journal");

@@ -167,7 +167,7 @@ class StudentsTest {
   }
 
   @Test
-  void studentWhoChangedMeanwhileIsNotReplacedUnseen() throws Exception {
+  void studentChangedElsewhereIsNotReplacedUnseen() throws Exception {
     Path file = written("imke.yaml", IMKE);
     String address = address();
     String seen = seen(address);

@@ -32,10 +32,10 @@ final class Visitor {
     base = "http://127.0.0.1:" + server.port();
   }
 
-  /** A clock that a test sets. */
+  /** A clock that a test sets, on a computer where the day begins long before it does in UTC. */
   static final class SetClock extends Clock {
     private final AtomicReference<Instant> now =
-        new AtomicReference<>(Instant.parse("2026-12-01T10:00:00Z"));
+        new AtomicReference<>(Instant.parse("2026-11-30T20:00:00Z"));
 
     void advance(long seconds) {
       now.updateAndGet(instant -> instant.plusSeconds(seconds));
@@ -43,7 +43,7 @@ final class Visitor {
 
     @Override
     public ZoneId getZone() {
-      return ZoneOffset.UTC;
+      return ZoneOffset.ofHours(14);
     }
 
     @Override

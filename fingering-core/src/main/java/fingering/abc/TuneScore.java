@@ -15,11 +15,11 @@ import java.util.Comparator;
  *
  * @param musicXml the text of a partwise score with one part for each voice
  * @param remarks assumptions, omissions and repairs, one sentence each, without full stop
- * @param text where things stand in the text of the tune
+ * @param text places in the text of the tune
  */
 public record TuneScore(String musicXml, ImmutableList<String> remarks, TuneText text) {
 
-  /** Creates a tune of which nothing is known but its score. */
+  /** Creates a tune from its score alone. */
   public TuneScore(String musicXml, ImmutableList<String> remarks) {
     this(
         musicXml,

@@ -4,7 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.abc.syntax.TuneFault;
 
 /**
- * Where things stand in the text of a tune, for whoever shows the text beside the music.
+ * Places in the text of a tune, for a program that shows the text beside the music.
  *
  * @param faults signs that could not be read as typed, and measures that do not fill their meter;
  *     by line and column

@@ -5,6 +5,7 @@ import fingering.abc.reading.TuneSize;
 import fingering.abc.reading.TuneSource;
 import fingering.abc.syntax.AbcException;
 import fingering.abc.syntax.SourceLine;
+import fingering.tables.Choice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -218,8 +219,8 @@ public final class Tunebook {
   private TuneSource only() {
     if (tunes.size() > 1) {
       throw new AbcException(
-          "%s contains %d tunes; choose one with --tune: %s"
-              .formatted(source, tunes.size(), list()));
+          "%s contains %d tunes; choose one: %s".formatted(source, tunes.size(), list()),
+          Choice.TUNE);
     }
     return tunes.get(0);
   }
@@ -238,9 +239,10 @@ public final class Tunebook {
       String choices = list();
       throw new AbcException(
           choices.isBlank()
-              ? "%s contains a single tune without a number: leave out --tune.".formatted(source)
-              : "%s contains no tune %s; choose one with --tune: %s"
-                  .formatted(source, number.strip(), choices));
+              ? "%s contains a single tune without a number: leave the number out."
+                  .formatted(source)
+              : "%s contains no tune %s; choose one: %s".formatted(source, number.strip(), choices),
+          Choice.TUNE);
     }
     return found.get(0);
   }

@@ -76,18 +76,8 @@ public record OwnSkill(String words, int times, GripTest shown) implements Skill
   }
 
   @Override
-  public int amountShown(Passage passage, ImmutableList<Grip> path) {
-    return shownIn(passage, path).cardinality();
-  }
-
-  @Override
   public Skill withAmount(int amount) {
     return new OwnSkill(words, amount, shown);
-  }
-
-  @Override
-  public boolean additive() {
-    return true;
   }
 
   @Override

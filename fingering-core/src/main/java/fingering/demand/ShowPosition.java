@@ -81,11 +81,6 @@ public record ShowPosition(Position position, int notes) implements Skill {
   }
 
   @Override
-  public boolean additive() {
-    return true;
-  }
-
-  @Override
   public String text() {
     return "show "
         + position.display()

@@ -89,18 +89,8 @@ public record ShowShift(Optional<Direction> direction, Optional<ShiftKind> kind,
   }
 
   @Override
-  public int amountShown(Passage passage, ImmutableList<Grip> path) {
-    return shownIn(passage, path).cardinality();
-  }
-
-  @Override
   public Skill withAmount(int amount) {
     return new ShowShift(direction, kind, amount);
-  }
-
-  @Override
-  public boolean additive() {
-    return true;
   }
 
   @Override

@@ -37,22 +37,12 @@ public record ShowTechnique(Technique technique) implements Skill {
   }
 
   @Override
-  public int amountShown(Passage passage, ImmutableList<Grip> path) {
-    return shownIn(passage, path).cardinality();
-  }
-
-  @Override
   public Skill withAmount(int amount) {
     if (amount != 1) {
       throw new FingeringException(
           technique.text() + " can be required on 1 note only, not on " + amount);
     }
     return this;
-  }
-
-  @Override
-  public boolean additive() {
-    return true;
   }
 
   @Override

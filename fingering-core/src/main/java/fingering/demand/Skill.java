@@ -27,11 +27,14 @@ public sealed interface Skill extends Demand
   int amount();
 
   /**
-   * The amount that a path shows, in the unit of {@link #amount}. It may be more than required.
+   * The amount that a path shows, in the unit of {@link #amount}. It may be more than required. It
+   * is the number of moments at which the skill is shown, unless the skill counts something else.
    *
    * @param path a grip for each moment of the passage
    */
-  int amountShown(Passage passage, ImmutableList<Grip> path);
+  default int amountShown(Passage passage, ImmutableList<Grip> path) {
+    return shownIn(passage, path).cardinality();
+  }
 
   /**
    * A copy with another amount.
@@ -40,6 +43,10 @@ public sealed interface Skill extends Demand
    */
   Skill withAmount(int amount);
 
-  /** Whether the amounts of several pieces may be added; a stay has to be in one piece. */
-  boolean additive();
+  /**
+   * Whether the amounts of several pieces may be added, as usual; a stay has to be in one piece.
+   */
+  default boolean additive() {
+    return true;
+  }
 }

@@ -65,7 +65,7 @@ public final class ScalePlanner {
   }
 
   /**
-   * Plans a scale if that is possible, without saying why if it is not.
+   * Plans a scale; empty if that is not possible.
    *
    * @param request the scale and how to play it
    * @param instrument the instrument, with its tuning and size

@@ -14,7 +14,6 @@ import fingering.plan.PlanComparer;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
 import fingering.tables.Position;
-import fingering.verdict.DemandPrice;
 
 /**
  * Makes the plans of a lesson. All plans come from one planner, so a second plan of the same music
@@ -83,10 +82,5 @@ public record LessonPlanner(PlanComparer comparer, DemandParser parser) {
    */
   public ImmutableList<Alternative> alternatives(Plan plan, int moment, int k) {
     return comparer.alternatives(plan.brief(), moment, k);
-  }
-
-  /** The price of each demand of a plan of this planner, in the order of its brief. */
-  public ImmutableList<DemandPrice> prices(Plan plan) {
-    return DemandPrice.of(plan, comparer::plan);
   }
 }

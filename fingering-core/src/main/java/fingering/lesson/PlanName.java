@@ -89,7 +89,7 @@ public record PlanName(Optional<Position> position, boolean partly) {
       return required(comparer.upperPositionPlan(), comparer);
     }
     throw new FingeringException(
-        "No plan of 'compare' stays in %s position here; choose first, third (it stays in %s), partly, second or free, or ask for the position with --show %s=8, eight notes in %s."
+        "No compared plan stays in %s position here; choose first, third (it stays in %s), partly, second or free, or ask for the position with the demand 'show %s=8', eight notes in %s."
             .formatted(
                 wanted.display(), comparer.upperPosition().display(), wanted, wanted.display()));
   }

@@ -5,7 +5,7 @@ import com.google.common.collect.ImmutableList;
 /**
  * What {@link SlurChanges} change in a score, note by note.
  *
- * @param removed the printed slurs that are taken off
+ * @param removed the printed slurs that are removed
  * @param added the new slurs
  */
 public record ChangedSlurs(ImmutableList<Slur> removed, ImmutableList<Slur> added) {
@@ -17,7 +17,7 @@ public record ChangedSlurs(ImmutableList<Slur> removed, ImmutableList<Slur> adde
    *
    * @param from the note where it starts
    * @param to the note where it ends
-   * @param number the number that tells it apart from other slurs at its notes, from 1
+   * @param number its number, from 1, which differs from those of other slurs at its notes
    */
   public record Slur(NoteAddress from, NoteAddress to, int number) {
     /** Whether a note lies between its ends in the score, or is one of them. */

@@ -23,8 +23,8 @@ public record SlurChanges(ImmutableList<Change> changes) {
   /**
    * A change.
    *
-   * @param from the first note of a new slur, or a note from which the printed slurs are taken off
-   * @param to the last note of the new slur; empty if printed slurs are taken off
+   * @param from the first note of a new slur, or a note whose printed slurs are removed
+   * @param to the last note of the new slur; empty to remove printed slurs
    */
   public record Change(MeasureBeat from, Optional<MeasureBeat> to) {
     /**
@@ -42,7 +42,7 @@ public record SlurChanges(ImmutableList<Change> changes) {
      * Reads a change.
      *
      * @param from measure and beat: {@code 29.1}
-     * @param to measure and beat of the last note; {@code none} to take slurs off
+     * @param to measure and beat of the last note; {@code none} to remove slurs
      * @throws FingeringException if a text is not of that form, or the slur does not end after it
      *     begins
      */

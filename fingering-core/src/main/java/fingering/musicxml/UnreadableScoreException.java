@@ -1,5 +1,6 @@
 package fingering.musicxml;
 
+import fingering.tables.Choice;
 import fingering.tables.FingeringException;
 import javax.xml.stream.Location;
 import javax.xml.stream.XMLStreamException;
@@ -15,6 +16,11 @@ public final class UnreadableScoreException extends FingeringException {
   /** Creates the exception with the message to show. */
   public UnreadableScoreException(String message) {
     super(message);
+  }
+
+  /** Creates the exception with the message to show, and what has to be chosen. */
+  public UnreadableScoreException(String message, Choice... choices) {
+    super(message, choices);
   }
 
   /** Creates the exception with the message to show and its cause. */

@@ -18,9 +18,8 @@ import fingering.tables.Position;
  * @param name the name of the plan
  * @param preferred the preferred positions. As few notes as possible are outside them: only notes
  *     that are out of reach there, and notes close to those. Empty for no preference
- * @param living whether the hand lives in the preferred positions: after a note out of reach it
- *     comes back as soon as the next notes are worth a shift. Otherwise it may stay away for the
- *     whole figure
+ * @param returning whether the hand comes back to the preferred positions after a note out of reach
+ *     as soon as the next notes are worth a shift. Otherwise it may stay away for the whole figure
  * @param demands what the plan must keep, avoid and show
  * @param requirement a further requirement on the whole path
  * @param keepPrinted whether the plan keeps printed fingers, strings and positions where a grip for
@@ -29,7 +28,7 @@ import fingering.tables.Position;
 public record Brief(
     String name,
     ImmutableSet<Position> preferred,
-    boolean living,
+    boolean returning,
     ImmutableList<Demand> demands,
     Requirement requirement,
     boolean keepPrinted) {
@@ -53,14 +52,14 @@ public record Brief(
   }
 
   /**
-   * A brief for the cheapest plan that lives in one position. A teacher would say: play all of it
-   * in third. Leave only for notes that you cannot reach there. Then come back for the next notes
-   * if there are three or more and they take a second or more; if not, come back in the next rest.
-   * In quick music you may leave a note early and come back a note late. Open strings count neither
-   * as in the position nor as outside.
+   * A brief for the cheapest plan that is mainly in one position. A teacher would say: play all of
+   * it in third. Leave only for notes that you cannot reach there. Then come back for the next
+   * notes if there are three or more and they take a second or more; if not, come back in the next
+   * rest. In quick music you may leave a note early and come back a note late. Open strings count
+   * neither as in the position nor as outside.
    */
-  public static Brief livingIn(String name, Position position) {
-    return builder(name).withPreferred(ImmutableSet.of(position)).withLiving(true).build();
+  public static Brief mainlyIn(String name, Position position) {
+    return builder(name).withPreferred(ImmutableSet.of(position)).withReturning(true).build();
   }
 
   /** A builder of a brief without constraints. */
@@ -71,7 +70,10 @@ public record Brief(
   /** A builder that starts with the values of this brief. */
   public Builder toBuilder() {
     Builder builder =
-        builder(name).withPreferred(preferred).withLiving(living).withRequirement(requirement);
+        builder(name)
+            .withPreferred(preferred)
+            .withReturning(returning)
+            .withRequirement(requirement);
     demands.forEach(builder::addDemand);
     return builder.withKeepPrinted(keepPrinted);
   }
@@ -80,7 +82,7 @@ public record Brief(
   public static final class Builder {
     private String name;
     private ImmutableSet<Position> preferred = ImmutableSet.of();
-    private boolean living;
+    private boolean returning;
     private final ImmutableList.Builder<Demand> demands = ImmutableList.builder();
     private Requirement requirement = Requirement.NONE;
     private boolean keepPrinted;
@@ -101,9 +103,11 @@ public record Brief(
       return this;
     }
 
-    /** Sets whether the hand lives in the preferred positions. */
-    public Builder withLiving(boolean lives) {
-      living = lives;
+    /**
+     * Sets whether the hand comes back to the preferred positions as soon as it is worth a shift.
+     */
+    public Builder withReturning(boolean returns) {
+      returning = returns;
       return this;
     }
 
@@ -127,7 +131,7 @@ public record Brief(
 
     /** Builds the brief. */
     public Brief build() {
-      return new Brief(name, preferred, living, demands.build(), requirement, keepPrinted);
+      return new Brief(name, preferred, returning, demands.build(), requirement, keepPrinted);
     }
   }
 
@@ -148,7 +152,7 @@ public record Brief(
 
   /** A copy with these demands in place of its own. */
   public Brief withDemands(ImmutableList<Demand> newDemands) {
-    return new Brief(name, preferred, living, newDemands, requirement, keepPrinted);
+    return new Brief(name, preferred, returning, newDemands, requirement, keepPrinted);
   }
 
   /** Whether a position is among the preferred ones, or there is no preference. */

@@ -18,7 +18,7 @@ record ColumnRemarks(Passage passage, Planner planner, Position upper) {
   /** All remarks on a plan. */
   ImmutableList<String> of(Plan plan) {
     ImmutableList.Builder<String> remarks = ImmutableList.builder();
-    if (plan.brief().living() && 2 * plan.notesInPreferred() < plan.stoppedNotes()) {
+    if (plan.brief().returning() && 2 * plan.notesInPreferred() < plan.stoppedNotes()) {
       remarks.add(
           "'"
               + plan.name()
@@ -54,7 +54,9 @@ record ColumnRemarks(Passage passage, Planner planner, Position upper) {
     return ImmutableList.of(
         "'"
             + plan.name()
-            + (plan.brief().living() ? "' leaves its position for " : "' leaves its positions for ")
+            + (plan.brief().returning()
+                ? "' leaves its position for "
+                : "' leaves its positions for ")
             + outside
             + (outside == 1 ? " note" : " notes")
             + ", marked !"
@@ -79,7 +81,7 @@ record ColumnRemarks(Passage passage, Planner planner, Position upper) {
         + " out of reach there"
         + (others == 0
             ? ""
-            : plan.brief().living()
+            : plan.brief().returning()
                 ? "; the hand comes back in a rest, or for three notes or more that take a second"
                 : "; the hand stays away for the notes close to these");
   }

@@ -10,8 +10,8 @@ import java.util.BitSet;
 /**
  * A penalty of 1 for each stopped note outside the positions that a brief prefers. Notes that are
  * out of reach there are exempt, and so are some notes close to them: because a player who has to
- * move up stays there for the whole figure, or, if the hand lives in the positions, those of {@link
- * ShortReturns}.
+ * move up stays there for the whole figure, or, if the hand returns as soon as it can, those of
+ * {@link ShortReturns}.
  */
 final class OutsidePositions implements Penalty {
   /** The longest time, in microseconds, that the hand may stay up around a note out of reach. */
@@ -68,7 +68,7 @@ final class OutsidePositions implements Penalty {
       Brief brief, ImmutableList<Moment> moments, GripSelection selection) {
     BitSet outOfReach = outOfReach(brief, moments, selection);
     BitSet exempt = (BitSet) outOfReach.clone();
-    if (brief.living()) {
+    if (brief.returning()) {
       exempt.or(new ShortReturns(brief, moments, selection, outOfReach).elsewhere());
       return exempt;
     }

@@ -19,9 +19,9 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * Makes the plans that a teacher compares: one in first position, one that lives in an upper
- * position, and one that goes there for part of the passage. The upper position is 3rd on violin,
- * viola and double bass, and 4th on the cello. Thread-safe.
+ * Makes the plans that a teacher compares: one in first position, one mainly in an upper position,
+ * and one that goes there for part of the passage. The upper position is 3rd on violin, viola and
+ * double bass, and 4th on the cello. Thread-safe.
  */
 public final class PlanComparer {
   /** The name of the plan that keeps printed fingers, strings and positions. */
@@ -34,10 +34,10 @@ public final class PlanComparer {
   static final ImmutableList<Integer> SHORT_STAY_LENGTHS = ImmutableList.of(4, 2, 1);
 
   /**
-   * A plan lives in the upper position only if it has this share of its stopped notes there, as one
-   * part of so many (common practice, no source).
+   * A plan is mainly in the upper position only if it has this share of its stopped notes there, as
+   * one part of so many (common practice, no source).
    */
-  static final int LIVING = 4;
+  static final int MAINLY = 4;
 
   /** The same for a plan that goes there for part of the passage. */
   static final int PARTLY = 10;
@@ -109,7 +109,7 @@ public final class PlanComparer {
     return builder.build();
   }
 
-  /** The position in which the upper plan lives. */
+  /** The position in which the upper plan mainly is. */
   public Position upperPosition() {
     if (!allowed.isEmpty() && !allowed.contains(usualUpperPosition())) {
       return Collections.max(allowed);
@@ -133,17 +133,17 @@ public final class PlanComparer {
   }
 
   /**
-   * The plan that lives in the upper position: as many stopped notes as possible are there. See
-   * {@link Brief#livingIn} for when the hand leaves and comes back. Somewhere it stays for at least
-   * 8 stopped notes, or as many as the passage allows. Of these plans it is the cheapest; empty if
-   * no stopped note can be played there.
+   * The plan mainly in the upper position: as many stopped notes as possible are there. See {@link
+   * Brief#mainlyIn} for when the hand leaves and comes back. Somewhere it stays for at least 8
+   * stopped notes, or as many as the passage allows. Of these plans it is the cheapest; empty if no
+   * stopped note can be played there.
    *
    * @throws InfeasibleBriefException if the allowed positions and the demands leave no grip for a
    *     note
    */
   public Optional<Plan> upperPositionPlan() {
     Brief brief =
-        withinAllowed(Brief.livingIn(upperPosition().display() + " position", upperPosition()));
+        withinAllowed(Brief.mainlyIn(upperPosition().display() + " position", upperPosition()));
     return longestStay(STAY_LENGTHS, notes -> stayingUp(brief, notes));
   }
 
@@ -278,7 +278,7 @@ public final class PlanComparer {
    * printed fingering if there is one; and last the plan that is only partly in the upper position,
    * if it differs from all others. If no position above 1st is allowed, there are no upper plans. A
    * plan with too few of its notes in the upper position is left out, with a remark: see {@link
-   * #LIVING} and {@link #PARTLY}.
+   * #MAINLY} and {@link #PARTLY}.
    *
    * @param withSecond whether to add the plan that shows 1st, 2nd and 3rd position
    * @throws InfeasibleBriefException if the allowed positions and the demands leave no grip for a
@@ -293,7 +293,7 @@ public final class PlanComparer {
     if (higher) {
       upperPositionPlan()
           .ifPresentOrElse(
-              plan -> addIfThere(plan, LIVING, plans, remarks),
+              plan -> addIfThere(plan, MAINLY, plans, remarks),
               () -> remarks.add(unshown("a stay in " + upperPosition().display() + " position")));
     } else {
       remarks.add("No position above 1st is allowed, so there is no higher plan to compare.");

@@ -8,7 +8,7 @@ import java.util.BitSet;
 import java.util.stream.Stream;
 
 /**
- * The moments within reach at which a hand that lives in a position may still be elsewhere.
+ * The moments within reach at which a hand that is mainly in one position may still be elsewhere.
  *
  * <p>A teacher would say: come back to third after a note that you cannot reach there, but not for
  * a note or two, and not in the middle of a quick figure. Coming back is worth the shift for three

@@ -46,7 +46,7 @@ final class LevelFile {
           name
               + " lacks '"
               + missing
-              + "'; add a line for each, or copy a level with --print-level");
+              + "'; add a line for each, or begin with a copy of a level of the program");
     }
     ImmutableMap.Builder<Threshold, String> values = ImmutableMap.builder();
     for (Threshold threshold : Threshold.values()) {

@@ -8,9 +8,8 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /**
- * Saves player files. A player file may be saved over; any other file never. It is written beside
- * its place and moved there, so that the file holds the old text or the new one, whenever the
- * program ends.
+ * Saves player files, and never replaces another file. The text is written beside the file and then
+ * moved into place, so that the file holds the old text or the new one, whenever the program ends.
  */
 public final class PlayerStore {
   private static final UserFileStore<Player> STORE =

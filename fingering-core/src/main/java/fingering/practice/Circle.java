@@ -15,7 +15,7 @@ import java.math.RoundingMode;
  * @param text what is there, and what to do about it
  */
 public record Circle(Kind kind, Place place, String text) {
-  /** More than three decimals of a beat are needed by no rhythm. */
+  /** No rhythm needs more than three decimals of a beat. */
   private static final int DECIMALS = 3;
 
   /**

@@ -17,8 +17,8 @@ import java.util.Optional;
 
 /**
  * The file of a journal. Entries are only appended, one line each, while the file is locked, and
- * flushed to disk before {@link #add} returns. What is in the file is never changed, and only the
- * last line can be taken back.
+ * flushed to disk before {@link #add} returns. Lines in the file never change; only the last one
+ * can be removed.
  *
  * @param path the file; it may be missing
  */

@@ -6,6 +6,7 @@ import com.google.common.collect.Range;
 import fingering.demand.MeasureSpan;
 import fingering.music.Tempo;
 import fingering.plan.Plan;
+import fingering.tables.Choice;
 import fingering.tables.FingeringException;
 import fingering.tempo.ComfortableTempo;
 import fingering.tempo.PlayerSpeed;
@@ -81,8 +82,8 @@ public record PracticePlan(
             .orElseThrow(
                 () ->
                     new FingeringException(
-                        "There is no clean tempo to start from: give one with --from, or add it to"
-                            + " the journal."));
+                        "There is no clean tempo to start from: give one, or add it to the journal.",
+                        Choice.START_TEMPO));
     Scaled scaled = new Scaled(comfort.marked(), request.goal());
     boolean done =
         journal.practisedWhole(request.today()) && request.today().isBefore(request.by());

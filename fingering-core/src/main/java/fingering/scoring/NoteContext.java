@@ -18,8 +18,8 @@ import java.util.List;
  * @param accented whether a note that begins has an accent
  * @param grace whether the notes are grace notes
  * @param hundredths length of the longest note that begins, in hundredths of a second, rounded down
- *     to a tenth of a second, at most 200. A rule cannot tell a note of two seconds from one of
- *     four
+ *     to a tenth of a second, at most 200. For a rule, a note of four seconds is as long as one of
+ *     two
  * @param trilled indices of the trilled notes among all sounding notes, from 0
  * @param trilledStruck indices of the trilled notes among the notes that begin, from 0
  * @param sounding number of sounding notes

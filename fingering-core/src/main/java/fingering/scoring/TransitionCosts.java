@@ -17,7 +17,7 @@ public final class TransitionCosts {
 
   /**
    * What the shift depends on: where a note is only respelled, the same finger does not shift, so
-   * the hand alone does not say.
+   * the place of the hand is not enough.
    */
   private final GripAspect moving;
 

@@ -3,6 +3,7 @@ package fingering.tempo;
 import fingering.fingerboard.Grip;
 import fingering.fingerboard.Placement;
 import fingering.music.Moment;
+import fingering.plan.PlanFigure;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -38,7 +39,7 @@ final class TempoLimitText {
       case WEAK_FINGERS -> "third and fourth finger";
       case TOGETHER -> "new finger and new bow";
       case BOW -> "new bow";
-      case CROSSING -> "string crossing";
+      case CROSSING -> PlanFigure.CROSSINGS.noun(1);
       case SKIP -> "bow skips a string";
       case HOP -> "same finger on another string";
       case STRETCH -> "stretch";
@@ -91,8 +92,8 @@ final class TempoLimitText {
   String run(int changes, long micros, int shifts, int crossings) {
     String with =
         mostlyCrosses(shifts, crossings)
-            ? " with " + count(crossings, "string crossing")
-            : shifts > 0 ? " with " + count(shifts, "shift") : "";
+            ? " with " + PlanFigure.CROSSINGS.counted(crossings)
+            : shifts > 0 ? " with " + PlanFigure.SHIFTS.counted(shifts) : "";
     double perSecond = changes * 1e6 / micros;
     return String.format(
         Locale.ROOT, "%d notes in a row%s, %.1f a second", changes, with, perSecond);
@@ -101,9 +102,5 @@ final class TempoLimitText {
   /** Whether a run has string crossings, and at least as many as shifts. */
   static boolean mostlyCrosses(int shifts, int crossings) {
     return crossings > 0 && crossings >= shifts;
-  }
-
-  private static String count(int number, String noun) {
-    return number + " " + noun + (number == 1 ? "" : "s");
   }
 }

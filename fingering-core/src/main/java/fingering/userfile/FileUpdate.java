@@ -5,7 +5,7 @@ import com.google.common.collect.ImmutableMap;
 import java.util.function.Function;
 
 /**
- * The text of a file of a user after a change.
+ * The text of a user's file after a change.
  *
  * @param text the whole text
  * @param lostRemarks the remarks of the earlier text that are not in the new one
@@ -13,11 +13,11 @@ import java.util.function.Function;
 public record FileUpdate(String text, ImmutableList<String> lostRemarks) {
 
   /**
-   * Changes a text so that it says something else. What does not change stays as it was written,
-   * with its remarks.
+   * Changes a text to say another value. What does not change stays as it was written, with its
+   * remarks.
    *
    * @param before the text before the change
-   * @param value what the text is to say
+   * @param value what the new text says
    * @param parsing reads a text, or throws a {@link UserFileException}
    * @param keys the lines of each key that a value has, in their order
    * @throws UserFileException if the text before cannot be read

@@ -222,7 +222,7 @@ public final class UserFields {
   }
 
   /**
-   * The pairs of a key whose value consists of free keys with a single value each, at least one.
+   * The keys and values below a key, where any key may stand; at least one pair.
    *
    * @param reading makes something of a key and its value
    */

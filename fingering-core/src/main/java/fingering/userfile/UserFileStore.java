@@ -16,9 +16,9 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 
 /**
- * Saves files of one kind. A file of that kind may be saved over; any other file never. It is
- * written beside its place and moved there, so that the file holds the old text or the new one,
- * whenever the program ends.
+ * Saves files of one kind, and never replaces a file of another kind. The text is written beside
+ * the file and then moved into place, so that the file holds the old text or the new one, whenever
+ * the program ends.
  *
  * @param <T> what a file says
  */

@@ -50,10 +50,10 @@ class TunebookTest {
     assertThat(title(book.choose(Optional.of("7")))).isEqualTo("The Reed");
     assertThatThrownBy(() -> book.choose(Optional.empty()))
         .isInstanceOf(AbcException.class)
-        .hasMessage("two.abc contains 2 tunes; choose one with --tune: 1 The Eel, 7 The Reed");
+        .hasMessage("two.abc contains 2 tunes; choose one: 1 The Eel, 7 The Reed");
     assertThatThrownBy(() -> book.choose(Optional.of("2")))
         .isInstanceOf(AbcException.class)
-        .hasMessage("two.abc contains no tune 2; choose one with --tune: 1 The Eel, 7 The Reed");
+        .hasMessage("two.abc contains no tune 2; choose one: 1 The Eel, 7 The Reed");
   }
 
   @Test

@@ -18,7 +18,6 @@ import fingering.plan.Alternative;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
 import fingering.scoring.rules.StandardRules;
-import fingering.verdict.DemandPrice;
 import java.util.Optional;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.Param;
@@ -43,7 +42,6 @@ public class Lessons {
 
   private LessonPlanner planner = planner(1);
   private Plan free = planner.plan(free());
-  private Plan demanding = free;
   private int turn;
 
   /** Writes the part, and plans it once. */
@@ -51,20 +49,6 @@ public class Lessons {
   public void write() {
     planner = planner(measures / MEASURES);
     free = planner.plan(free());
-    demanding =
-        planner.plan(
-            plan(
-                ImmutableListMultimap.of(
-                    "stay",
-                    "3@9-10",
-                    "avoid",
-                    "extensions@17-20",
-                    "avoid",
-                    "open-strings@25-28",
-                    "allow",
-                    "1,2,3@33-40",
-                    "avoid",
-                    "fourth-finger@41-44")));
   }
 
   private static LessonPlanner planner(int times) {
@@ -109,12 +93,6 @@ public class Lessons {
     int first = 1 + next(measures - 10);
     return planner.plan(
         plan(ImmutableListMultimap.of("avoid", "open-strings@" + first + "-" + (first + 9))));
-  }
-
-  /** The prices of five demands. */
-  @Benchmark
-  public ImmutableList<DemandPrice> pricesOfFive() {
-    return planner.prices(demanding);
   }
 
   /** Six ways to play a note, each time another one. */

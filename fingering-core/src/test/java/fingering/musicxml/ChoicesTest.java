@@ -20,6 +20,7 @@ import fingering.music.Passage;
 import fingering.musicxml.reading.PartInfo;
 import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;
+import fingering.tables.Choice;
 import fingering.tables.Instrument;
 import fingering.tables.Instruments;
 import java.util.List;
@@ -150,7 +151,7 @@ class ChoicesTest {
     assertThatThrownBy(() -> QUARTET.part("violin"))
         .isInstanceOf(SelectionException.class)
         .hasMessage(
-            "'Study' has 2 parts called 'violin'; choose one by its number with --part: 1 Violin 1, 2 Violin 2.");
+            "'Study' has 2 parts called 'violin'; choose one by its number: 1 Violin 1, 2 Violin 2.");
     assertThatThrownBy(() -> QUARTET.part("flute")).hasMessageContaining("3 Viola, 4 Violoncello.");
   }
 
@@ -162,7 +163,7 @@ class ChoicesTest {
     assertThatThrownBy(() -> QUARTET.passage(PassageRequest.WHOLE))
         .isInstanceOf(SelectionException.class)
         .hasMessage(
-            "'Study' has 4 parts; choose one with --part: 1 Violin 1, 2 Violin 2, 3 Viola, 4 Violoncello.");
+            "'Study' has 4 parts; choose one: 1 Violin 1, 2 Violin 2, 3 Viola, 4 Violoncello.");
     Score sonata = read(score(part("Piano", "keyboard.piano", BAR), part("Violino", "", BAR)));
     assertThat(sonata.passage(PassageRequest.WHOLE).partName()).isEqualTo("Violino");
   }
@@ -211,15 +212,16 @@ class ChoicesTest {
   void aPartWithoutInstrumentIsRefused() {
     String noClef = BAR.replaceAll("<clef>.*</clef>", "");
     assertThatThrownBy(() -> passage(score(part("Solo", "", noClef))))
-        .isInstanceOf(SelectionException.class)
-        .hasMessageContaining("--instrument");
+        .isInstanceOfSatisfying(
+            SelectionException.class,
+            refused -> assertThat(refused.choices()).containsExactly(Choice.INSTRUMENT));
   }
 
   @Test
   void anUnknownVoiceIsRefusedWithAList() {
     assertThatThrownBy(() -> STUDY.passage(PassageRequest.WHOLE.withVoice("5")))
         .isInstanceOf(SelectionException.class)
-        .hasMessage("Violin has no voice '5'; choose one with --voice: 1.");
+        .hasMessage("Violin has no voice '5'; choose one: 1.");
   }
 
   @Test

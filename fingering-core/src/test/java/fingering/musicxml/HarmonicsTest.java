@@ -369,6 +369,41 @@ class HarmonicsTest {
     assertThat(passage.notes().get(0).sounding()).hasToString("B6");
   }
 
+  // A tie holds the harmonic, whatever the notehead at its end: common practice, no source
+  @Test
+  void tiedHarmonicGoesOnWithoutItsDiamond() {
+    Passage passage =
+        passage(
+            violin(
+                measure(
+                    "1",
+                    START,
+                    rest(8),
+                    note("B4", 8).tie("start"),
+                    note("E5", 8).chord().diamond().tie("start")),
+                measure(
+                    "2",
+                    note("B4", 8).tie("stop").tie("start"),
+                    note("E5", 8).chord().tie("stop").tie("start"),
+                    note("B4", 8).tie("stop"),
+                    note("E5", 8).chord().tie("stop"))));
+    assertThat(passage.notes()).hasSize(1);
+    assertThat(passage.notes().get(0).length()).isEqualTo(BigFraction.of(6));
+    assertThat(passage.notes().get(0).sounding()).hasToString("B6");
+  }
+
+  @Test
+  void notesAfterAHarmonicThatAreNotTiedToItAreNew() {
+    Passage passage =
+        passageOf(
+            note("B4", 8).tie("start"),
+            note("E5", 8).chord().diamond(),
+            note("B4", 8).tie("stop"),
+            note("E5", 8).chord());
+    assertThat(passage.notes().stream().map(note -> note.sounding().toString()))
+        .containsExactly("B6", "E5");
+  }
+
   @Test
   void graceNotesMayBeHarmonicsToo() {
     Passage passage =

@@ -175,7 +175,7 @@ class OddScoresTest {
 
     assertThat(score.passage(PassageRequest.WHOLE.withPart("Violin")).notes()).hasSize(1);
     assertThat(Refusal.of(() -> score.passage(PassageRequest.WHOLE.withPart("Viola"))))
-        .isEqualTo("Viola has no notes to finger: choose another part with --part.");
+        .isEqualTo("Viola has no notes to finger: choose another part.");
   }
 
   @Test
@@ -184,7 +184,7 @@ class OddScoresTest {
 
     assertThat(Refusal.of(() -> passage(text)))
         .isEqualTo(
-            "Drum is a percussion part without pitched notes: choose a part for a string instrument with --part.");
+            "Drum is a percussion part without pitched notes: choose a part for a string instrument.");
   }
 
   @Test
@@ -208,7 +208,7 @@ class OddScoresTest {
                     START.replace("<sign>G", "<sign>TAB"),
                     note("D5", 16).technical("<string>2</string><fret>5</fret>"))));
 
-    assertThat(Refusal.of(() -> passage(text))).contains("name it with --instrument");
+    assertThat(Refusal.of(() -> passage(text))).contains("name it, such as violin");
   }
 
   @Test

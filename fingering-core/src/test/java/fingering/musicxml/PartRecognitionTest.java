@@ -225,7 +225,7 @@ class PartRecognitionTest {
     Score choir = read(score(part("Tenor", "", LOW), part("Bass", "voice.bass", LOW)));
     assertThat(Refusal.of(() -> choir.passage(PassageRequest.WHOLE)))
         .isEqualTo(
-            "'Study' has 2 parts, none of them known to be for a string instrument; choose one with --part, and its instrument with --instrument: 1 Tenor (another instrument or a voice), 2 Bass (sound voice.bass).");
+            "'Study' has 2 parts, none of them known to be for a string instrument; choose one, and its instrument: 1 Tenor (another instrument or a voice), 2 Bass (sound voice.bass).");
     ScoreCheck check = Checker.of(CheckLevel.preset("advanced")).check(choir);
     assertThat(check.parts()).isEmpty();
     assertThat(check.remarks()).anyMatch(remark -> remark.endsWith(", 2 Bass (sound voice.bass)"));
@@ -237,7 +237,7 @@ class PartRecognitionTest {
         read(score(part("Tenor", "", LOW), part("Violin", "", measure("1", BASS_CLEF, rest(16)))));
     assertThat(last(score)).isEqualTo("violin");
     assertThat(Refusal.of(() -> score.passage(PassageRequest.WHOLE)))
-        .isEqualTo("Violin has no notes to finger: choose another part with --part.");
+        .isEqualTo("Violin has no notes to finger: choose another part.");
     assertThat(Checker.of(CheckLevel.preset("advanced")).check(score).remarks())
         .contains("Violin has no notes to finger and was not checked")
         .noneMatch(remark -> remark.contains("no part was recognised"));

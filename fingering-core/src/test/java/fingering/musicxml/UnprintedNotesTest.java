@@ -142,7 +142,7 @@ class UnprintedNotesTest {
     assertThat(score.hasNotes(score.parts().get(0))).isFalse();
     assertThatThrownBy(() -> score.passage(PassageRequest.WHOLE))
         .isInstanceOf(SelectionException.class)
-        .hasMessage("Violin has no printed notes to finger: choose another part with --part.");
+        .hasMessage("Violin has no printed notes to finger: choose another part.");
   }
 
   @Test

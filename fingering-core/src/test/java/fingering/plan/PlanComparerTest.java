@@ -85,7 +85,7 @@ class PlanComparerTest {
   })
   void theNotesThatHaveToBeThereAreThoseWorthTheShift(String tempo, String middle, int counted) {
     Passage passage = Music.viola().tempo(tempo).notes(middle);
-    Brief brief = Brief.livingIn("third", Position.THIRD);
+    Brief brief = Brief.mainlyIn("third", Position.THIRD);
     ImmutableList<ImmutableList<Grip>> grips = Planner.of(passage, SCORING).grips();
     GripSelection selection = GripSelection.of(brief, passage, grips);
     Penalty penalty = OutsidePositions.of(brief, passage.moments(), selection);

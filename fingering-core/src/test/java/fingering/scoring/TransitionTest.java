@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.google.common.primitives.ImmutableIntArray;
 import fingering.music.Moment;
 import fingering.music.Music;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 
 /** What rules and the scoring see of the music between two moments. Times: common practice. */
@@ -133,5 +136,64 @@ class TransitionTest {
         }
       }
     }
+  }
+
+  /**
+   * The search would use the cost of one transition for another if a component were left out of the
+   * code.
+   */
+  @Test
+  void everyComponentOfATransitionIsInItsCode() throws ReflectiveOperationException {
+    List<Moment> moments = Music.viola().notes("C4/1 D4/1").moments();
+    Transition transition = Transition.between(moments.get(0), moments.get(1));
+    assertThat(outsideTheCode(transition, Transition::code)).containsExactly("held");
+  }
+
+  @Test
+  void everyComponentOfAContextIsInItsCodeOrComparedByItself() throws ReflectiveOperationException {
+    NoteContext context = NoteContext.of(Music.viola().notes("C4/1").moments().get(0));
+    assertThat(outsideTheCode(context, NoteContext::code))
+        .containsExactly("trilled", "trilledStruck", "top", "line");
+  }
+
+  /** The components of a record whose change does not change a code. */
+  private static <R extends Record> List<String> outsideTheCode(R record, Function<R, ?> code)
+      throws ReflectiveOperationException {
+    RecordComponent[] components = record.getClass().getRecordComponents();
+    Class<?>[] types = new Class<?>[components.length];
+    Object[] values = new Object[components.length];
+    for (int i = 0; i < components.length; i++) {
+      types[i] = components[i].getType();
+      values[i] = components[i].getAccessor().invoke(record);
+    }
+    List<String> outside = new ArrayList<>();
+    for (int i = 0; i < components.length; i++) {
+      Object[] changed = values.clone();
+      changed[i] = another(values[i]);
+      @SuppressWarnings("unchecked")
+      R other = (R) record.getClass().getDeclaredConstructor(types).newInstance(changed);
+      if (code.apply(other).equals(code.apply(record))) {
+        outside.add(components[i].getName());
+      }
+    }
+    return outside;
+  }
+
+  /** Another value of the same type, where it is a number, a truth value or a constant. */
+  private static Object another(Object value) {
+    if (value instanceof Boolean is) {
+      return !is;
+    }
+    if (value instanceof Integer number) {
+      return number + 1;
+    }
+    if (value instanceof Long number) {
+      return number + 1;
+    }
+    if (value instanceof Enum<?> constant) {
+      Object[] all = constant.getDeclaringClass().getEnumConstants();
+      return all[(constant.ordinal() + 1) % all.length];
+    }
+    return value;
   }
 }

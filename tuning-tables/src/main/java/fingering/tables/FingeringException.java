@@ -1,5 +1,7 @@
 package fingering.tables;
 
+import com.google.common.collect.ImmutableList;
+
 /**
  * Thrown when input cannot be used: typed text, a file, or a request that cannot be met. The
  * message is for the person who gave the input. The library reports all invalid input with this
@@ -9,13 +11,26 @@ package fingering.tables;
 public class FingeringException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
+  private final ImmutableList<Choice> choices;
+
   /**
    * Creates an exception.
    *
    * @param message what is wrong, where, and what to do about it
    */
   public FingeringException(String message) {
+    this(message, new Choice[0]);
+  }
+
+  /**
+   * Creates an exception for input that leaves something open.
+   *
+   * @param message what is wrong, where, and what to do about it
+   * @param choices what to choose
+   */
+  public FingeringException(String message, Choice... choices) {
     super(message);
+    this.choices = ImmutableList.copyOf(choices);
   }
 
   /**
@@ -26,6 +41,12 @@ public class FingeringException extends RuntimeException {
    */
   public FingeringException(String message, Throwable cause) {
     super(message, cause);
+    choices = ImmutableList.of();
+  }
+
+  /** What has to be chosen, so that a program can say how; empty if that would not help. */
+  public ImmutableList<Choice> choices() {
+    return choices;
   }
 
   /** The message, never null. */

@@ -11,6 +11,7 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -93,7 +94,8 @@ final class OpenCommand extends BaseCommand {
 
   private Optional<LocalServer> start(Path own, Wanted wanted, ServerFile file) {
     LocalServer server =
-        LocalServer.start(own.toAbsolutePath(), new LessonAdviser(), Clock.systemUTC());
+        LocalServer.start(
+            own.toAbsolutePath(), new LessonAdviser(), Clock.system(ZoneId.systemDefault()));
     try {
       file.write(server.running());
       // Without the address, nobody can come.

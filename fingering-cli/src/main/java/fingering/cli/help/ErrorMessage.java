@@ -1,7 +1,9 @@
 package fingering.cli.help;
 
 import com.google.common.base.Strings;
+import fingering.tables.Choice;
 import fingering.tables.FingeringException;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The sentence for an exception that ends a command. */
@@ -20,8 +22,28 @@ public final class ErrorMessage {
     }
     return isExpected(exception)
         ? Strings.nullToEmpty(exception.getMessage()).replaceFirst("(?<=[^.?])$", ".")
+            + options(exception)
         : "the program failed unexpectedly (%s); please report this with the files that caused it."
             .formatted(place(exception));
+  }
+
+  /** The options with which to choose what is open: {@code Use --part.} */
+  private static String options(Throwable exception) {
+    String options =
+        exception instanceof FingeringException open
+            ? open.choices().stream().map(ErrorMessage::option).collect(Collectors.joining(" and "))
+            : "";
+    return options.isEmpty() ? "" : " Use " + options + ".";
+  }
+
+  private static String option(Choice choice) {
+    return switch (choice) {
+      case PART -> "--part";
+      case INSTRUMENT -> "--instrument";
+      case VOICE -> "--voice";
+      case TUNE -> "--tune";
+      case START_TEMPO -> "--from";
+    };
   }
 
   /** The line of the program that failed, which says more to its authors than Java's message. */

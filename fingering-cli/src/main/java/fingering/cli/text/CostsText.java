@@ -6,6 +6,7 @@ import fingering.cli.terminal.TextStyle;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.Plan.MeasureCost;
+import fingering.plan.PlanFigure;
 import fingering.plan.RuleCost;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -128,9 +129,9 @@ final class CostsText {
     } else {
       heading(shown, "Counts");
     }
-    row(shown, "  Shifts", plan -> Integer.toString(plan.shifts()));
-    row(shown, "  String crossings", plan -> Integer.toString(plan.crossings()));
-    row(shown, "  Fourth fingers", plan -> Integer.toString(plan.fourthFingers()));
+    for (PlanFigure figure : PlanFigure.values()) {
+      row(shown, "  " + figure.heading(), plan -> Integer.toString(figure.in(plan)));
+    }
     row(shown, "  Open strings", plan -> Integer.toString(plan.openStrings()));
     row(shown, "  Highest position", CostsText::highest);
     comparison

@@ -7,6 +7,7 @@ import fingering.demand.Demand;
 import fingering.demand.Skill;
 import fingering.plan.Plan;
 import fingering.plan.PlanComparer;
+import fingering.plan.PlanFigure;
 import fingering.verdict.DemandPrice;
 import fingering.verdict.PlanFigures;
 import java.util.ArrayList;
@@ -63,18 +64,14 @@ public final class DemandsText {
 
   private static String change(PlanFigures saved) {
     List<String> changes = new ArrayList<>();
-    add(changes, saved.shifts(), "shift");
-    add(changes, saved.crossings(), "string crossing");
-    add(changes, saved.fourthFingers(), "fourth finger");
-    return String.join(", ", changes);
-  }
-
-  private static void add(List<String> changes, int saved, String what) {
-    if (saved != 0) {
-      int size = Math.abs(saved);
-      changes.add(
-          "%d %s %s%s".formatted(size, saved > 0 ? "fewer" : "more", what, size == 1 ? "" : "s"));
+    for (PlanFigure figure : PlanFigure.values()) {
+      int fewer = saved.count(figure);
+      int size = Math.abs(fewer);
+      if (fewer != 0) {
+        changes.add("%d %s %s".formatted(size, fewer > 0 ? "fewer" : "more", figure.noun(size)));
+      }
     }
+    return String.join(", ", changes);
   }
 
   /** The measures in which a plan shows a skill: {@code m. 3–5, 9}. */

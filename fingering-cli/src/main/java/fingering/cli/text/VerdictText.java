@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import fingering.music.Moment;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
+import fingering.plan.PlanFigure;
 import fingering.plan.PlannedNote;
 import fingering.plan.RuleCost;
 import fingering.tempo.ComfortableTempo;
@@ -20,6 +21,10 @@ import java.util.Optional;
 /** A verdict in words that a pupil understands: the plan to take, what it saves, what it asks. */
 public final class VerdictText {
   private static final String FIRST = "1st position";
+
+  /** What a plan saves or needs, in the order in which sentences name it. */
+  private static final ImmutableList<PlanFigure> NAMED =
+      ImmutableList.of(PlanFigure.CROSSINGS, PlanFigure.SHIFTS, PlanFigure.FOURTH_FINGERS);
 
   /** Up to this number, shifts are described. */
   private static final int FEW_SHIFTS = 6;
@@ -72,9 +77,12 @@ public final class VerdictText {
     PlanFigures change = verdict.change();
     List<String> saved = new ArrayList<>();
     List<String> needed = new ArrayList<>();
-    add(change.crossings(), "string crossing", saved, needed);
-    add(change.shifts(), "shift", saved, needed);
-    add(change.fourthFingers(), "fourth finger", saved, needed);
+    for (PlanFigure figure : NAMED) {
+      int more = change.count(figure);
+      if (more != 0) {
+        (more < 0 ? saved : needed).add(figure.counted(Math.abs(more)));
+      }
+    }
     if (verdict.reason() == Reason.RIVAL_SAVES_NOTHING) {
       sentences.add(
           "'%s' saves nothing here%s."
@@ -102,12 +110,6 @@ public final class VerdictText {
       sentences.add("It is a close call: try both.");
     }
     return sentences;
-  }
-
-  private static void add(int change, String what, List<String> saved, List<String> needed) {
-    if (change != 0) {
-      (change < 0 ? saved : needed).add(counted(Math.abs(change), what));
-    }
   }
 
   /** The rule by which the rival costs more than the plan, above all others. */
@@ -210,11 +212,11 @@ public final class VerdictText {
   }
 
   static String figures(PlanFigures figures) {
-    return counted(figures.shifts(), "shift")
+    return counted(figures, PlanFigure.SHIFTS)
         + ", "
-        + counted(figures.crossings(), "string crossing")
+        + counted(figures, PlanFigure.CROSSINGS)
         + " and "
-        + counted(figures.fourthFingers(), "fourth finger");
+        + counted(figures, PlanFigure.FOURTH_FINGERS);
   }
 
   private static String more(List<String> counts) {
@@ -228,8 +230,9 @@ public final class VerdictText {
         : String.join(", ", counts.subList(0, last)) + " and " + counts.get(last);
   }
 
-  private static String counted(int number, String what) {
-    return (number == 0 ? "no" : Integer.toString(number)) + " " + what + (number == 1 ? "" : "s");
+  private static String counted(PlanFigures figures, PlanFigure figure) {
+    int number = figures.count(figure);
+    return number == 0 ? "no " + figure.noun(number) : figure.counted(number);
   }
 
   private static String capital(String text) {

@@ -38,7 +38,7 @@ public final class Whereabouts {
           ? plan.notesByPosition().firstKey().display() + " position throughout"
           : stays(plan, Position.HALF::equals, "in half") + ", otherwise 1st";
     }
-    if (plan.brief().living()) {
+    if (plan.brief().returning()) {
       return "%d of %d stopped notes in %s position"
           .formatted(
               plan.notesInPreferred(),

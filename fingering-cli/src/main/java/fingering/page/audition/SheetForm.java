@@ -95,7 +95,7 @@ public record SheetForm(SheetContent sheet) {
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** The positions that are asked for, with the number of notes. */
+  /** The positions to show, with the number of notes. */
   private Map<Position, String> amounts() {
     Map<Position, String> amounts = new LinkedHashMap<>();
     for (String value : sheet.keys().get(POSITIONS)) {
@@ -227,7 +227,7 @@ public record SheetForm(SheetContent sheet) {
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** The stopped notes that are asked for in each position; empty if they differ. */
+  /** The number of stopped notes to show in each position; empty if they differ. */
   public String notes() {
     ImmutableSet<String> all = ImmutableSet.copyOf(amounts().values());
     return all.isEmpty()
@@ -235,7 +235,7 @@ public record SheetForm(SheetContent sheet) {
         : all.size() == 1 ? all.asList().get(0) : "";
   }
 
-  /** What else is asked for. */
+  /** What else to show. */
   public ImmutableList<SheetView.Skill> skills() {
     DemandParser parser = DemandParser.of(instrument());
     ImmutableList.Builder<SheetView.Skill> skills = ImmutableList.builder();

@@ -26,7 +26,7 @@ public record SheetPlansView(
     String care) {
 
   /**
-   * Something that is asked for.
+   * A skill to show.
    *
    * @param what the skill with its amount
    * @param met whether it is shown

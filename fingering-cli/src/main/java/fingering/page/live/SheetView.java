@@ -14,7 +14,7 @@ import fingering.page.live.StudentView.Tick;
  * @param notes the stopped notes in each position; empty if they differ
  * @param menus what is chosen from menus, by the name of the field
  * @param positions the positions to show
- * @param skills what else is asked for
+ * @param skills what else to show
  * @param pieces the pieces, in the order of the sheet
  * @param music the lessons and scores to choose from
  * @param scale the menus of a scale, by the name of the field
@@ -38,7 +38,7 @@ public record SheetView(
     ImmutableList<String> said) {
 
   /**
-   * Something that is asked for.
+   * A skill to show.
    *
    * @param key its key in the sheet
    * @param value its value in the sheet

@@ -1,6 +1,5 @@
 package fingering.page.student;
 
-import static fingering.page.view.PageText.counted;
 import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
@@ -16,6 +15,7 @@ import fingering.page.music.Lanes;
 import fingering.page.music.MusicPanel;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
+import fingering.plan.PlanFigure;
 import fingering.plan.PlannedNote;
 import fingering.player.Player;
 import fingering.tables.FingeringException;
@@ -143,9 +143,9 @@ public final class StudentRows {
           String.join(" ", content.verdict().subList(0, content.rival().isPresent() ? 2 : 1)),
           text(
               "beside.figures",
-              counted("hand.shifts", figures.shifts()),
-              counted("hand.crossings", figures.crossings()),
-              counted("beside.fourth", figures.fourthFingers()),
+              PlanFigure.SHIFTS.counted(figures.shifts()),
+              PlanFigure.CROSSINGS.counted(figures.crossings()),
+              PlanFigure.FOURTH_FINGERS.counted(figures.fourthFingers()),
               content.tempi().get(content.comparison().plans().indexOf(student.plan()))),
           fresh());
     }

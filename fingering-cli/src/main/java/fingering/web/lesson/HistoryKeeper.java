@@ -50,7 +50,7 @@ public final class HistoryKeeper implements AutoCloseable {
 
   /** The history of a lesson; none if there is none to be read. */
   History read(StoredLesson lesson) {
-    // After all writes that were asked for before.
+    // After all writes that are still waiting.
     return CompletableFuture.supplyAsync(() -> HistoryFile.read(lesson), writer).join();
   }
 

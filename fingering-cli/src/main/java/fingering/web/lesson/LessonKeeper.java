@@ -16,7 +16,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -59,7 +58,7 @@ public final class LessonKeeper {
    * @throws FingeringException if it cannot be saved; the message is one sentence
    */
   public OpenLesson save(OpenLesson open, StoredLesson before) {
-    LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault());
+    LocalDate today = LocalDate.now(clock);
     if (open.saved()) {
       StoredLesson saved =
           LessonStore.save(before.file(), open.lesson(), Optional.of(before), today).lesson();

@@ -20,7 +20,7 @@ import java.util.Optional;
  * @param score the same score, parsed
  * @param stored the lesson, its file, and its text there; empty text before it is saved
  * @param history earlier states
- * @param planned the plans; empty before they are first asked for
+ * @param planned the plans; empty until they are first needed
  */
 public record OpenLesson(
     String id,

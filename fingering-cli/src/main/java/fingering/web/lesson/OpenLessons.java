@@ -5,16 +5,8 @@ import static fingering.page.view.PageText.text;
 import com.google.common.util.concurrent.Striped;
 import fingering.lesson.Lesson;
 import fingering.lesson.StoredLesson;
-import fingering.musicxml.file.ScoreFile;
-import fingering.musicxml.reading.PartInfo;
-import fingering.musicxml.reading.Score;
-import fingering.musicxml.reading.ScoreReader;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
-import fingering.userfile.SmallFile;
-import fingering.web.folder.FileStamp;
-import fingering.web.folder.ScoreName;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,6 +32,7 @@ public final class OpenLessons {
 
   private final Adviser adviser;
   private final LessonKeeper keeper;
+  private final LessonReader reader;
   private final HistoryKeeper histories;
   private final Map<String, OpenLesson> open = new LinkedHashMap<>(MOST, 0.75f, true);
   private final Striped<Lock> locks = Striped.lock(LOCKS);
@@ -51,6 +44,7 @@ public final class OpenLessons {
     this.adviser = adviser;
     this.keeper = keeper;
     this.histories = histories;
+    reader = new LessonReader(adviser, keeper, histories);
   }
 
   /**
@@ -83,67 +77,9 @@ public final class OpenLessons {
    * @throws FingeringException if it cannot be read; the message is one sentence
    */
   public OpenLesson open(String id, Path file, String name, boolean dropped) {
-    try {
-      StoredLesson lesson = lesson(file, dropped);
-      FileStamp stamp = FileStamp.of(lesson.scoreFile());
-      ScoreFile read = adviser.read(lesson);
-      Score score = ScoreReader.read(read);
-      OpenLesson opened =
-          new OpenLesson(
-              id,
-              0,
-              name.substring(1 + Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\'))),
-              dropped ? Optional.of(file) : Optional.empty(),
-              stamp,
-              read,
-              score,
-              withPart(lesson, score),
-              lesson.text().isEmpty() ? History.NONE : histories.read(lesson),
-              Optional.empty());
-      put(opened);
-      return opened;
-    } catch (FingeringException e) {
-      throw new FingeringException(
-          String.valueOf(e.getMessage()).replace(file.toString(), name), e);
-    }
-  }
-
-  private StoredLesson lesson(Path file, boolean dropped) {
-    String name = String.valueOf(file.getFileName());
-    return switch (ScoreName.of(name)) {
-      case LESSON -> StoredLesson.read(file);
-      // Whatever its name, the content may be a score.
-      case SCORE, OTHER ->
-          dropped
-              ? keeper.of(file)
-              : new StoredLesson(file.resolveSibling(name + ".yaml"), Lesson.of(name), "");
-      case PDF, PICTURE, SOUND, NOTATION ->
-          throw new FingeringException(ScoreName.of(name).advice());
-    };
-  }
-
-  /** The first part for strings, if the lesson names none. */
-  private static StoredLesson withPart(StoredLesson stored, Score score) {
-    Lesson lesson = stored.lesson();
-    Optional<String> part =
-        lesson
-            .part()
-            .map(score::part)
-            .or(
-                () ->
-                    score.parts().stream()
-                        .filter(info -> info.isString() && score.hasNotes(info))
-                        .findFirst())
-            .or(
-                () ->
-                    score.parts().stream()
-                        .filter(info -> info.instrument().isPresent() && score.hasNotes(info))
-                        .findFirst())
-            .or(() -> score.parts().stream().filter(score::hasNotes).findFirst())
-            .or(() -> score.parts().stream().findFirst())
-            .map(PartInfo::number)
-            .map(String::valueOf);
-    return new StoredLesson(stored.file(), lesson.withPart(part), stored.text());
+    OpenLesson opened = reader.open(id, file, name, dropped);
+    put(opened);
+    return opened;
   }
 
   /**
@@ -199,7 +135,7 @@ public final class OpenLessons {
         id,
         Cancellation.NEVER,
         () -> {
-          State now = fresh(present(id));
+          State now = reader.fresh(present(id));
           OpenLesson planned =
               now.open().with(plans(now.open(), now.open().stored(), patience(Cancellation.NEVER)));
           put(planned);
@@ -242,7 +178,7 @@ public final class OpenLessons {
         id,
         overtaken,
         () -> {
-          State now = fresh(present(id));
+          State now = reader.fresh(present(id));
           OpenLesson before = now.open();
           Planned planned = plans(before, before.stored(), patience(Cancellation.NEVER));
           put(before.with(planned));
@@ -328,36 +264,6 @@ public final class OpenLessons {
 
   private OpenLesson present(String id) {
     return get(id).orElseThrow(() -> new FingeringException(text("open.closed")));
-  }
-
-  /** The state after what has changed on disk. */
-  private State fresh(OpenLesson known) {
-    OpenLesson now = known;
-    String remark = "";
-    if (now.saved() && Files.exists(now.stored().file())) {
-      String text = SmallFile.text(now.stored().file(), now.name());
-      if (!text.equals(now.stored().text())) {
-        StoredLesson read = StoredLesson.read(now.stored().file());
-        boolean other = !read.lesson().score().equals(now.lesson().score());
-        now =
-            now.changed(
-                other ? read : withPart(read, now.score()),
-                now.history().after(now.lesson()),
-                now.planned());
-        remark = text("open.edited", now.name());
-      }
-    }
-    FileStamp stamp = FileStamp.of(scoreFile(now));
-    if (!stamp.equals(now.stamp())) {
-      ScoreFile file = adviser.read(now.stored());
-      now = now.reread(stamp, file, ScoreReader.read(file));
-      remark = remark.isEmpty() ? text("open.score-edited") : remark;
-    }
-    return new State(now, remark);
-  }
-
-  private static Path scoreFile(OpenLesson lesson) {
-    return lesson.stored().scoreFile();
   }
 
   /** A request that ends when it is overtaken, or takes too long. */

@@ -16,7 +16,6 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -106,7 +105,7 @@ public final class TypedFiles {
       throw new FingeringException(text("type.name.changed", name));
     }
     if (!before.equals(content)) {
-      TextFiles.keep(file, before, LocalDate.ofInstant(clock.instant(), ZoneId.systemDefault()));
+      TextFiles.keep(file, before, LocalDate.now(clock));
       TextFiles.replace(file, content);
     }
   }

@@ -1,5 +1,6 @@
 package fingering.abc.syntax;
 
+import fingering.tables.Choice;
 import fingering.tables.FingeringException;
 
 /**
@@ -13,5 +14,10 @@ public final class AbcException extends FingeringException {
   /** Creates the exception with the message to show. */
   public AbcException(String message) {
     super(message);
+  }
+
+  /** Creates the exception with the message to show, and what has to be chosen. */
+  public AbcException(String message, Choice... choices) {
+    super(message, choices);
   }
 }

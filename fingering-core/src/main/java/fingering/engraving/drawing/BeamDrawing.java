@@ -5,6 +5,7 @@ import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.EngravingDefaults;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
+import fingering.engraving.ink.Style;
 import fingering.engraving.notes.BeamGroup;
 import fingering.engraving.notes.Chord;
 import fingering.music.print.NoteShape.Beam;
@@ -184,7 +185,7 @@ final class BeamDrawing {
     double outer = level * STEP * scale * inward;
     double thick = EngravingDefaults.BEAM * scale * inward;
     canvas.path(
-        "ink",
+        Style.INK,
         "M%sL%sV%sL%sz"
             .formatted(
                 Canvas.point(from, line.y(from) + outer),

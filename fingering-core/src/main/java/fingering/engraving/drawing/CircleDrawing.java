@@ -4,6 +4,7 @@ import fingering.engraving.glyph.Box;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Ink;
 import fingering.engraving.ink.Kind;
+import fingering.engraving.ink.Style;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -64,7 +65,7 @@ final class CircleDrawing {
     double ry = box.height() / 2 * 1.15 + AROUND;
     double handle = ry * HANDLE;
     canvas.path(
-        "ring",
+        Style.RING,
         "M%sC%s %s %sC%s %s %sz"
             .formatted(
                 Canvas.point(x - rx, y),

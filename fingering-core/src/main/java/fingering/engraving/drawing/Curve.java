@@ -3,6 +3,7 @@ package fingering.engraving.drawing;
 import fingering.engraving.glyph.Box;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
+import fingering.engraving.ink.Style;
 
 /**
  * A slur or tie: a cubic curve, thin at its ends.
@@ -53,7 +54,7 @@ record Curve(double x0, double y0, double x1, double y1, double bend, double rea
     // A cubic curve reaches three quarters of the distance to its control points.
     double half = thick / 2 / 0.75;
     canvas.path(
-        "curve",
+        Style.CURVE,
         "M%sC%s %s %sC%s %s %sz"
             .formatted(
                 Canvas.point(x0, y0),

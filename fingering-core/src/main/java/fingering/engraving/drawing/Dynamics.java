@@ -5,6 +5,7 @@ import fingering.engraving.glyph.EngravingDefaults;
 import fingering.engraving.glyph.GlyphRow;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
+import fingering.engraving.ink.Style;
 import fingering.engraving.notes.TextSides;
 import fingering.music.print.PrintedPart;
 import fingering.music.print.PrintedPart.TextLine;
@@ -121,7 +122,7 @@ final class Dynamics {
       canvas.row(Kind.DYNAMIC, item.letters().get(), item.left(), baseline, 1);
     } else {
       canvas.text(
-          Kind.DYNAMIC, "words", item.text(), item.left(), baseline, item.width(), WORDS * 0.7);
+          Kind.DYNAMIC, Style.WORDS, item.text(), item.left(), baseline, item.width(), WORDS * 0.7);
     }
   }
 
@@ -165,7 +166,7 @@ final class Dynamics {
 
   private void dashes(Dashes dashes, double y) {
     canvas.path(
-        "dashes", "M%sH%s".formatted(Canvas.point(dashes.left(), y), Canvas.n(dashes.right())));
+        Style.DASHES, "M%sH%s".formatted(Canvas.point(dashes.left(), y), Canvas.n(dashes.right())));
     canvas.ink(Kind.HAIRPIN, new Box(dashes.left(), y - 0.08, dashes.right(), y + 0.08));
   }
 
@@ -238,7 +239,7 @@ final class Dynamics {
 
   private void hairpin(Hairpin hairpin, double y) {
     canvas.path(
-        "hairpin",
+        Style.HAIRPIN,
         "M%sL%sM%sL%s"
             .formatted(
                 Canvas.point(hairpin.left(), y - hairpin.open0()),

@@ -6,6 +6,7 @@ import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
+import fingering.engraving.ink.Style;
 import fingering.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -30,8 +31,8 @@ final class FingerDrawing {
   }
 
   /** Draws the fingers of a lane at the notes, above or below all that is drawn so far. */
-  void fingers(Lane lane, boolean above, String style) {
-    canvas.raw("<g class=\"" + style + "\">");
+  void fingers(Lane lane, boolean above, Style style) {
+    canvas.raw("<g class=\"" + style.css() + "\">");
     for (Spot spot : chords()) {
       List<Mark> marks = marks(lane, spot);
       canvas.at(spot.time());
@@ -106,7 +107,7 @@ final class FingerDrawing {
         canvas.glyph(
             Kind.FINGER, glyph.get(), left - glyph.get().box().left(), at - bottom - raise);
       } else {
-        canvas.text(Kind.FINGER, "mark", "" + sign, left, at, width(sign), height);
+        canvas.text(Kind.FINGER, Style.MARK, "" + sign, left, at, width(sign), height);
       }
       left += width(sign);
     }
@@ -133,7 +134,7 @@ final class FingerDrawing {
       char sign = numeral.charAt(i);
       if (sign == '/') {
         canvas.path(
-            "line",
+            Style.LINE,
             "M%sL%s"
                 .formatted(Canvas.point(left + 0.05, at), Canvas.point(left + 0.45, at - height)));
         canvas.ink(Kind.STRING, new Box(left, at - height, left + 0.5, at));
@@ -188,13 +189,14 @@ final class FingerDrawing {
         above
             ? canvas.skyline().top(left, right) - GAP - 0.1
             : canvas.skyline().bottom(left, right) + GAP + height;
-    canvas.text(Kind.POSITION, "position", position, left, edge, width, height);
+    canvas.text(Kind.POSITION, Style.POSITION, position, left, edge, width, height);
     double y = edge - LABEL * 0.35;
     double hook = above ? y + HOOK : y - HOOK;
     double from = left + width + 0.25;
     if (right - from > 0.5) {
       canvas.path(
-          "line", "M%sH%sV%s".formatted(Canvas.point(from, y), Canvas.n(right), Canvas.n(hook)));
+          Style.LINE,
+          "M%sH%sV%s".formatted(Canvas.point(from, y), Canvas.n(right), Canvas.n(hook)));
       canvas.ink(Kind.POSITION, new Box(from, y - 0.08, right, y + 0.08));
       canvas.ink(
           Kind.POSITION, new Box(right - 0.08, Math.min(y, hook), right + 0.08, Math.max(y, hook)));

@@ -4,6 +4,7 @@ import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
+import fingering.engraving.ink.Style;
 import fingering.music.print.PrintedText;
 import fingering.svg.TextWidth;
 import java.util.Optional;
@@ -59,14 +60,14 @@ record MetronomeSign(
   public void draw(Canvas canvas, double left, double baseline) {
     double x = left + TextWidth.serif(before, size);
     if (!before.isEmpty()) {
-      canvas.text(Kind.TEMPO, "metronome", before, left, baseline, x - left, size * 0.74);
+      canvas.text(Kind.TEMPO, Style.METRONOME, before, left, baseline, x - left, size * 0.74);
     }
     if (head.isPresent()) {
       double y = baseline - 0.35;
       canvas.glyph(Kind.TEMPO, head.get(), x, y, SCALE);
       double stem = x + head.get().width() * SCALE - 0.06;
       if (head.get() != Glyph.HEAD_WHOLE) {
-        canvas.bar(Kind.TEMPO, "ink", stem, y - 0.1, stem, y - STEM * SCALE, 0.11);
+        canvas.bar(Kind.TEMPO, Style.INK, stem, y - 0.1, stem, y - STEM * SCALE, 0.11);
       }
       if (flags > 0) {
         Glyph flag = flags == 1 ? Glyph.FLAG_8_UP : Glyph.FLAG_16_UP;
@@ -80,7 +81,7 @@ record MetronomeSign(
     double at = x + note();
     double width = TextWidth.serif(text, size);
     if (!text.isEmpty()) {
-      canvas.text(Kind.TEMPO, "metronome", text, at, baseline, width, size * 0.74);
+      canvas.text(Kind.TEMPO, Style.METRONOME, text, at, baseline, width, size * 0.74);
     } else {
       canvas.ink(Kind.TEMPO, new Box(x, baseline - 1, at, baseline));
     }

@@ -8,6 +8,7 @@ import fingering.engraving.glyph.GlyphRow;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Ink;
 import fingering.engraving.ink.Kind;
+import fingering.engraving.ink.Style;
 import fingering.engraving.notes.BeamGroup;
 import fingering.engraving.notes.Chord;
 import fingering.engraving.notes.Chord.Layer;
@@ -121,7 +122,7 @@ final class NoteDrawing {
     double right = places.bar() - BarLines.width(measure.notes().printed().end()) - 1;
     double thin = EngravingDefaults.THIN_BAR_LINE / 2;
     canvas.path(
-        "ink",
+        Style.INK,
         rectangle(left, 1.65, right, 2.35)
             + rectangle(left - thin, 1, left + thin, 3)
             + rectangle(right - thin, 1, right + thin, 3));
@@ -161,7 +162,7 @@ final class NoteDrawing {
     if (y < 0 || y > 3) {
       canvas.bar(
           Kind.LEDGER,
-          "ink",
+          Style.INK,
           x - 0.3,
           y,
           x + Glyph.REST_WHOLE.width() + 0.3,
@@ -186,7 +187,7 @@ final class NoteDrawing {
   }
 
   private void ledger(double left, double right, double y) {
-    canvas.bar(Kind.LEDGER, "ink", left, y, right, y, EngravingDefaults.LEDGER_LINE);
+    canvas.bar(Kind.LEDGER, Style.INK, left, y, right, y, EngravingDefaults.LEDGER_LINE);
   }
 
   private void stem(Spot spot) {
@@ -197,7 +198,7 @@ final class NoteDrawing {
       }
       double x = frame.stem(spot);
       double from = chord.up() ? chord.bottom() - 0.17 : chord.top() + 0.17;
-      canvas.bar(Kind.STEM, "ink", x, from, x, frame.tip(chord), EngravingDefaults.STEM);
+      canvas.bar(Kind.STEM, Style.INK, x, from, x, frame.tip(chord), EngravingDefaults.STEM);
       if (chord.flags() > 0 && !beamed.contains(chord.address())) {
         canvas.glyph(
             Kind.FLAG,
@@ -216,7 +217,7 @@ final class NoteDrawing {
   /** The stroke through the flag of a short grace note. */
   private void slash(double x, double tip) {
     canvas.path(
-        "curve",
+        Style.CURVE,
         "M%sL%s".formatted(Canvas.point(x - 0.5, tip + 1.5), Canvas.point(x + 0.8, tip + 0.5)));
     canvas.ink(Kind.FLAG, new Box(x - 0.5, tip + 0.5, x + 0.8, tip + 1.5));
   }
@@ -263,7 +264,7 @@ final class NoteDrawing {
     double rise = STROKE_RISE / 2;
     double thick = STROKE_THICK / 2;
     canvas.path(
-        "ink",
+        Style.INK,
         "M%sL%sV%sL%sz"
             .formatted(
                 Canvas.point(x - half, y + rise - thick),

@@ -5,6 +5,7 @@ import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.EngravingDefaults;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
+import fingering.engraving.ink.Style;
 import fingering.music.print.PrintedPart.OctaveLine;
 import fingering.svg.TextWidth;
 import java.util.List;
@@ -64,7 +65,7 @@ final class OctaveDrawing {
             : canvas.skyline().bottom(left, to) + GAP + height;
     double baseline = above ? outer + height : outer;
     double y = above ? outer + 0.1 : outer - 0.1;
-    canvas.text(Kind.WORDS, "words", text, left, baseline, width, height);
+    canvas.text(Kind.WORDS, Style.WORDS, text, left, baseline, width, height);
     double from = left + width + 0.4;
     StringBuilder path = new StringBuilder();
     for (double x = from; x < to; x += STEP) {
@@ -79,7 +80,7 @@ final class OctaveDrawing {
       canvas.ink(Kind.WORDS, new Box(to - 0.08, Math.min(y, inner), to + 0.08, Math.max(y, inner)));
     }
     double half = EngravingDefaults.EXTENDER_LINE / 2;
-    canvas.path("line", path.toString());
+    canvas.path(Style.LINE, path.toString());
     if (to > from) {
       canvas.ink(Kind.WORDS, new Box(from, y - half, to, y + half));
     }

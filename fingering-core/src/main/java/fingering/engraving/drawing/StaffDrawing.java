@@ -5,6 +5,7 @@ import fingering.engraving.glyph.EngravingDefaults;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
+import fingering.engraving.ink.Style;
 import fingering.engraving.spacing.BarLines;
 import fingering.engraving.spacing.MeasureShape;
 import fingering.engraving.spacing.Placed;
@@ -29,7 +30,8 @@ final class StaffDrawing {
 
   void draw() {
     for (int line = 0; line < 5; line++) {
-      canvas.bar(Kind.STAFF, "staff", 0, line, system.width(), line, EngravingDefaults.STAFF_LINE);
+      canvas.bar(
+          Kind.STAFF, Style.STAFF, 0, line, system.width(), line, EngravingDefaults.STAFF_LINE);
     }
     place(canvas, system.header(), 0);
     place(canvas, system.courtesy(), 0);
@@ -63,7 +65,7 @@ final class StaffDrawing {
 
   private void line(double x, double thick) {
     canvas.path(
-        "bar",
+        Style.BAR,
         "M%sH%sV%sH%sz"
             .formatted(
                 Canvas.point(x, -EngravingDefaults.STAFF_LINE / 2),
@@ -73,7 +75,7 @@ final class StaffDrawing {
     canvas.ink(Kind.BAR_LINE, new Box(x, 0, x + thick, 4));
   }
 
-  private void dashed(double x, String style) {
+  private void dashed(double x, Style style) {
     canvas.path(style, "M%sV%s".formatted(Canvas.point(x, 0), Canvas.n(4)));
     canvas.ink(Kind.BAR_LINE, new Box(x - THIN / 2, 0, x + THIN / 2, 4));
   }
@@ -86,9 +88,10 @@ final class StaffDrawing {
   private void bar(Bar bar, double right) {
     switch (bar) {
       case SINGLE -> line(right - THIN, THIN);
-      case DASHED, DOTTED -> dashed(right - THIN / 2, bar == Bar.DASHED ? "dashes" : "dots");
-      case TICK -> canvas.bar(Kind.BAR_LINE, "ink", right, -0.5, right, 0.5, THIN);
-      case SHORT -> canvas.bar(Kind.BAR_LINE, "ink", right, 1, right, 3, THIN);
+      case DASHED, DOTTED ->
+          dashed(right - THIN / 2, bar == Bar.DASHED ? Style.DASHES : Style.DOTS);
+      case TICK -> canvas.bar(Kind.BAR_LINE, Style.INK, right, -0.5, right, 0.5, THIN);
+      case SHORT -> canvas.bar(Kind.BAR_LINE, Style.INK, right, 1, right, 3, THIN);
       case NONE -> {}
       case DOUBLE -> {
         line(right - THIN, THIN);

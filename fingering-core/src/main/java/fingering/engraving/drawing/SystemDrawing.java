@@ -5,6 +5,7 @@ import com.google.common.collect.ImmutableMap;
 import fingering.engraving.drawing.Frame.Spot;
 import fingering.engraving.glyph.Box;
 import fingering.engraving.ink.Canvas;
+import fingering.engraving.ink.Style;
 import fingering.engraving.spacing.SystemShape;
 import fingering.music.NoteAddress;
 import fingering.music.print.PrintedPart;
@@ -47,14 +48,14 @@ public final class SystemDrawing {
     new TupletDrawing(canvas, frame).draw();
     curves.slurs(part.slurs());
     FingerDrawing fingers = new FingerDrawing(canvas, frame);
-    above.forEach(lane -> fingers.fingers(lane, true, "first"));
+    above.forEach(lane -> fingers.fingers(lane, true, Style.FIRST));
     signs.over();
     signs.after();
     new OctaveDrawing(canvas, frame).draw(part.octaveLines());
     for (int i = 0; i < below.size(); i++) {
-      String style = i == 0 ? "second" : "third";
+      Style style = i == 0 ? Style.SECOND : Style.THIRD;
       fingers.fingers(below.get(i), false, style);
-      canvas.raw("<g class=\"" + style + "\">");
+      canvas.raw("<g class=\"" + style.css() + "\">");
       fingers.positions(below.get(i), false);
       canvas.raw("</g>");
     }

@@ -4,6 +4,7 @@ import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
+import fingering.engraving.ink.Style;
 import fingering.engraving.notes.TextSides;
 import fingering.engraving.spacing.MeasureShape;
 import fingering.music.print.PrintedPart;
@@ -56,7 +57,7 @@ final class TextDrawing {
     }
     double width = TextWidth.serif(number, NUMBER);
     double y = canvas.skyline().top(0, width) - 0.4;
-    canvas.text(Kind.NUMBER, "number", number, 0, y, width, NUMBER * 0.72);
+    canvas.text(Kind.NUMBER, Style.NUMBER, number, 0, y, width, NUMBER * 0.72);
   }
 
   void endings() {
@@ -90,14 +91,15 @@ final class TextDrawing {
         starts
             ? "M%sV%s".formatted(Canvas.point(left, y + 1.8), Canvas.n(y))
             : "M" + Canvas.point(left, y);
-    canvas.path("line", start + "H" + Canvas.n(right) + (closed ? "V" + Canvas.n(y + 1.8) : ""));
+    canvas.path(
+        Style.LINE, start + "H" + Canvas.n(right) + (closed ? "V" + Canvas.n(y + 1.8) : ""));
     canvas.ink(Kind.ENDING, new Box(left, y - 0.08, right, y + 0.08));
     if (starts) {
       canvas.ink(Kind.ENDING, new Box(left - 0.08, y, left + 0.08, y + 1.8));
       if (!ending.number().isEmpty()) {
         String text = ending.number() + ".";
         double width = TextWidth.serif(text, ENDING);
-        canvas.text(Kind.ENDING, "ending", text, left + 0.4, y + 1.6, width, ENDING * 0.72);
+        canvas.text(Kind.ENDING, Style.ENDING, text, left + 0.4, y + 1.6, width, ENDING * 0.72);
       }
     }
   }
@@ -119,7 +121,7 @@ final class TextDrawing {
       double bottom = canvas.skyline().top(left, left + width) - GAP;
       double top = bottom - REHEARSAL * 1.15;
       canvas.path(
-          "line",
+          Style.LINE,
           "M%sH%sV%sH%sz"
               .formatted(
                   Canvas.point(left, top),
@@ -128,7 +130,7 @@ final class TextDrawing {
                   Canvas.n(left)));
       canvas.text(
           Kind.WORDS,
-          "rehearsal",
+          Style.REHEARSAL,
           text.text(),
           left + 0.4,
           bottom - 0.45,
@@ -220,13 +222,13 @@ final class TextDrawing {
           ofTempo
               ? new TextPiece.Words(
                   Kind.TEMPO,
-                  "tempo",
+                  Style.TEMPO,
                   text.text(),
                   TextWidth.boldSerif(text.text(), TEMPO),
                   WORDS * CAPITALS)
               : new TextPiece.Words(
                   Kind.WORDS,
-                  "words",
+                  Style.WORDS,
                   text.text(),
                   TextWidth.italic(text.text(), WORDS),
                   WORDS * CAPITALS);

@@ -4,6 +4,7 @@ import fingering.engraving.glyph.Box;
 import fingering.engraving.glyph.Glyph;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
+import fingering.engraving.ink.Style;
 
 /** A piece of a line of words above the staff: words, a metronome mark, or a sign. */
 sealed interface TextPiece permits MetronomeSign, TextPiece.Words, TextPiece.Sign {
@@ -21,7 +22,7 @@ sealed interface TextPiece permits MetronomeSign, TextPiece.Words, TextPiece.Sig
    * @param width the width to which they are set
    * @param height the height of their capitals
    */
-  record Words(Kind kind, String style, String text, double width, double height)
+  record Words(Kind kind, Style style, String text, double width, double height)
       implements TextPiece {
     @Override
     public void draw(Canvas canvas, double left, double baseline) {

@@ -6,6 +6,7 @@ import fingering.engraving.glyph.EngravingDefaults;
 import fingering.engraving.glyph.GlyphRow;
 import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Kind;
+import fingering.engraving.ink.Style;
 import fingering.engraving.notes.Chord;
 import fingering.engraving.notes.Tuplet;
 import fingering.engraving.spacing.MeasureShape;
@@ -89,7 +90,7 @@ final class TupletDrawing {
     double gap = width / 2 + 0.3;
     double thick = EngravingDefaults.TUPLET_BRACKET;
     canvas.path(
-        "line",
+        Style.LINE,
         "M%sV%sH%sM%sH%sV%s"
             .formatted(
                 Canvas.point(left, hook),

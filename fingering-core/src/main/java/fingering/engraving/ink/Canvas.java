@@ -21,11 +21,9 @@ public final class Canvas {
   /** Units of the picture in a staff space. */
   public static final double UNIT = 10;
 
-  private static final String STAFF = "staff";
-
   /** Lines of one thickness each, which are strokes; others are filled. */
-  private static final ImmutableMap<Kind, String> STROKED =
-      ImmutableMap.of(Kind.STAFF, STAFF, Kind.STEM, "stem", Kind.LEDGER, "ledger");
+  private static final ImmutableMap<Kind, Style> STROKED =
+      ImmutableMap.of(Kind.STAFF, Style.STAFF, Kind.STEM, Style.STEM, Kind.LEDGER, Style.LEDGER);
 
   /** The lines of the staff, which lie behind everything. */
   private final Svg behind = new Svg();
@@ -33,7 +31,7 @@ public final class Canvas {
   private final Svg svg = new Svg();
 
   /** Path commands by style that are not drawn yet. */
-  private final Map<String, StringBuilder> paths = new LinkedHashMap<>();
+  private final Map<Style, StringBuilder> paths = new LinkedHashMap<>();
 
   private final Skyline skyline;
   private final Skyline notes;
@@ -119,7 +117,7 @@ public final class Canvas {
 
   /** Draws a line of some thickness, horizontal or vertical. */
   public void bar(
-      Kind kind, String style, double x1, double y1, double x2, double y2, double thick) {
+      Kind kind, Style style, double x1, double y1, double x2, double y2, double thick) {
     boolean level = y1 == y2;
     double dx = level ? 0 : thick / 2;
     double dy = level ? thick / 2 : 0;
@@ -148,14 +146,15 @@ public final class Canvas {
   }
 
   /** Draws a filled outline that is recorded by boxes of the caller's. */
-  public void path(String style, String commands) {
+  public void path(Style style, String commands) {
     paths.computeIfAbsent(style, one -> new StringBuilder()).append(commands);
   }
 
   /** Draws all paths of a style as one: long music has thousands. */
   private void flush() {
     paths.forEach(
-        (style, commands) -> (style.equals(STAFF) ? behind : svg).path(style, commands.toString()));
+        (style, commands) ->
+            (style == Style.STAFF ? behind : svg).path(style.css(), commands.toString()));
     paths.clear();
   }
 
@@ -168,13 +167,13 @@ public final class Canvas {
    */
   public Box text(
       Kind kind,
-      String style,
+      Style style,
       String text,
       double left,
       double baseline,
       double width,
       double size) {
-    svg.text(style, left * UNIT, baseline * UNIT, width * UNIT, text);
+    svg.text(style.css(), left * UNIT, baseline * UNIT, width * UNIT, text);
     Box box = new Box(left, baseline - size, left + width, baseline + size * 0.3);
     ink(kind, box);
     return box;

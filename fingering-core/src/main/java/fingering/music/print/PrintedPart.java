@@ -241,7 +241,7 @@ public record PrintedPart(
         jumps);
   }
 
-  /** Whether a slur is taken off. One that ends at a hidden note is printed shorter. */
+  /** Whether a slur is removed. One that ends at a hidden note is printed shorter. */
   private boolean removes(ChangedSlurs changed, Slur slur) {
     return changed.removed().stream()
         .anyMatch(

@@ -61,8 +61,8 @@ public final class ScoreMarker {
   }
 
   /**
-   * Writes marks and changed slurs into a score. Slurs that are taken off are removed, with the
-   * {@code <notations>} that hold nothing else; new ones are added to the notations of their notes.
+   * Writes marks and changed slurs into a score. A slur goes together with its {@code <notations>}
+   * if they hold nothing else; a new one is added to the notations of its notes.
    *
    * @param xml as above
    * @param marks as above

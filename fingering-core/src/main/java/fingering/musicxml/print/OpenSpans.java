@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Finds the ends of slurs and similar lines between notes. A number tells open lines apart, but two
- * voices may use the same number at once, and the voices of a measure follow one another in the
+ * Finds the ends of slurs and similar lines between notes. Open lines have different numbers, but
+ * two voices may use the same number at once, and the voices of a measure follow one another in the
  * file.
  *
  * @param <T> what is known at the start of a line

@@ -40,7 +40,7 @@ final class PrintedLines {
       Style style, boolean startHook, boolean endHook, int direction, Side side) {}
 
   /**
-   * Lines of one kind. A number tells open lines apart.
+   * Lines of one kind. Open lines have different numbers.
    *
    * @param <T> what is known at the start of a line
    */

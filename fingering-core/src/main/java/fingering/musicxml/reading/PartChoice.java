@@ -3,6 +3,7 @@ package fingering.musicxml.reading;
 import com.google.common.collect.ImmutableList;
 import fingering.musicxml.SelectionException;
 import fingering.musicxml.xml.XmlText;
+import fingering.tables.Choice;
 import fingering.tables.Instrument;
 import java.util.Locale;
 import java.util.Optional;
@@ -50,14 +51,16 @@ final class PartChoice {
         }
         if (found.size() > 1) {
           throw new SelectionException(
-              "%s has %d parts called '%s'; choose one by its number with --part: %s."
-                  .formatted(score, found.size(), XmlText.printable(wanted), list(found)));
+              "%s has %d parts called '%s'; choose one by its number: %s."
+                  .formatted(score, found.size(), XmlText.printable(wanted), list(found)),
+              Choice.PART);
         }
       }
     }
     throw new SelectionException(
-        "%s has no part '%s'; choose one with --part: %s."
-            .formatted(score, XmlText.printable(wanted), list(parts)));
+        "%s has no part '%s'; choose one: %s."
+            .formatted(score, XmlText.printable(wanted), list(parts)),
+        Choice.PART);
   }
 
   /**
@@ -80,11 +83,14 @@ final class PartChoice {
     }
     if (parts.stream().noneMatch(PartInfo::isString)) {
       throw new SelectionException(
-          "%s has %d parts, none of them known to be for a string instrument; choose one with --part, and its instrument with --instrument: %s."
-              .formatted(score, parts.size(), PartInfo.withReasons(parts)));
+          "%s has %d parts, none of them known to be for a string instrument; choose one, and its instrument: %s."
+              .formatted(score, parts.size(), PartInfo.withReasons(parts)),
+          Choice.PART,
+          Choice.INSTRUMENT);
     }
     throw new SelectionException(
-        "%s has %d parts; choose one with --part: %s.".formatted(score, parts.size(), list(parts)));
+        "%s has %d parts; choose one: %s.".formatted(score, parts.size(), list(parts)),
+        Choice.PART);
   }
 
   /** A part for a cello is for a cello of any tuning and size. */

@@ -14,6 +14,7 @@ import fingering.musicxml.reading.TieChains.Onset;
 import fingering.musicxml.timeline.PartTimeline;
 import fingering.musicxml.timeline.PartTimeline.Slot;
 import fingering.musicxml.xml.XmlText;
+import fingering.tables.Choice;
 import fingering.tables.Instrument;
 import fingering.tables.Tuning;
 import java.util.ArrayList;
@@ -341,19 +342,21 @@ public final class Score {
     }
     if (timeline.leftOut().unpitched() > 0) {
       throw new UnreadableScoreException(
-          "%s is a percussion part without pitched notes: choose a part for a string instrument with --part."
-              .formatted(info.name()));
+          "%s is a percussion part without pitched notes: choose a part for a string instrument."
+              .formatted(info.name()),
+          Choice.PART);
     }
     throw new SelectionException(
-        "%s has no %s to finger: choose another part with --part."
-            .formatted(
-                info.name(), timeline.leftOut().unprinted() > 0 ? "printed notes" : "notes"));
+        "%s has no %s to finger: choose another part."
+            .formatted(info.name(), timeline.leftOut().unprinted() > 0 ? "printed notes" : "notes"),
+        Choice.PART);
   }
 
   private static SelectionException noInstrument(PartInfo info) {
     return new SelectionException(
-        "Neither the name nor the clef of %s shows its instrument: name it with --instrument, such as violin or cello."
-            .formatted(info.name()));
+        "Neither the name nor the clef of %s shows its instrument: name it, such as violin or cello."
+            .formatted(info.name()),
+        Choice.INSTRUMENT);
   }
 
   private static void refuseUnknownVoice(String voice, PartInfo info, PartTimeline timeline) {
@@ -367,8 +370,9 @@ public final class Score {
             .collect(ImmutableList.toImmutableList());
     if (!voices.contains(voice)) {
       throw new SelectionException(
-          "%s has no voice '%s'; choose one with --voice: %s."
-              .formatted(info.name(), XmlText.printable(voice), XmlText.listed(voices)));
+          "%s has no voice '%s'; choose one: %s."
+              .formatted(info.name(), XmlText.printable(voice), XmlText.listed(voices)),
+          Choice.VOICE);
     }
   }
 

@@ -47,9 +47,9 @@ public final class ScoreReader {
   }
 
   /**
-   * Prepares the XML binding, which takes longer than reading a score of some pages. Programs that
-   * have other things to do before they read can call it in another thread meanwhile; {@link #read}
-   * waits for it. It fails silently, since reading fails in the same way.
+   * Prepares the XML binding, which takes longer than reading a score of some pages. A program that
+   * has other things to do before it reads can call this in another thread; {@link #read} waits for
+   * it. It fails silently, since reading fails in the same way.
    */
   public static void prepare() {
     try {

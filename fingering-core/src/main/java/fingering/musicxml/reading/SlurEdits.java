@@ -35,12 +35,12 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * from grace notes to their main note stay, because they are no bowing of their own.
  */
 final class SlurEdits {
-  /** The most slurs that a file may tell apart at once. */
+  /** The most slurs that a file can number at once. */
   private static final int MOST_NUMBERS = 16;
 
   private record Located(int slot, WrittenNote note) {}
 
-  /** The slots of a new slur, or of a note from which slurs are taken off. */
+  /** The slots of a new slur, or of a note whose slurs are removed. */
   private record Reach(Change change, int first, int last) {
     boolean meets(Reach other) {
       return first <= other.last && last >= other.first;
@@ -83,8 +83,8 @@ final class SlurEdits {
   record Changed(ImmutableList<Span> spans, ChangedSlurs slurs) {}
 
   /**
-   * Changes slurs. Places are looked for in the measures that are asked for, then in the whole
-   * part, since a measure of another movement may have the same number.
+   * Changes slurs. Looks for a place in the measures of the request, then in the whole part, since
+   * a measure of another movement may have the same number.
    *
    * @param request the slurs to change, and the measures
    * @param slots the notes of the part

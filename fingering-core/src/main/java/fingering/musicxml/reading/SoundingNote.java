@@ -1,5 +1,6 @@
 package fingering.musicxml.reading;
 
+import com.google.common.collect.ImmutableSet;
 import fingering.music.Harmonic;
 import fingering.music.Marks;
 import fingering.musicxml.element.HarmonicSign;
@@ -16,6 +17,8 @@ import java.util.Optional;
  * @param marks the marks printed at it
  * @param tieStop whether a tie ends at it
  * @param tieStart whether a tie begins at it
+ * @param tiedOthers the MIDI numbers, as printed, of the other notes that notate it and at which a
+ *     tie begins
  */
 record SoundingNote(
     WrittenNote note,
@@ -23,7 +26,8 @@ record SoundingNote(
     Pitch sounding,
     Marks marks,
     boolean tieStop,
-    boolean tieStart) {
+    boolean tieStart,
+    ImmutableSet<Integer> tiedOthers) {
 
   /**
    * Returns a note that sounds as printed.
@@ -33,7 +37,13 @@ record SoundingNote(
   static SoundingNote asPrinted(WrittenNote note, Pitch pitch, Optional<Pitch> upper) {
     Marks marks = upper.isPresent() ? note.marks().withTrill(upper) : note.marks();
     return new SoundingNote(
-        note, pitch, pitch, marks, note.lines().tieStop(), note.lines().tieStart());
+        note,
+        pitch,
+        pitch,
+        marks,
+        note.lines().tieStop(),
+        note.lines().tieStart(),
+        ImmutableSet.of());
   }
 
   /** Returns its notation as a harmonic. */
@@ -47,22 +57,29 @@ record SoundingNote(
     Marks soundingMarks =
         sounds.midi() == printed.midi() ? marks : marks.withTrill(Optional.empty());
     return new SoundingNote(
-        note, printed, sounds, soundingMarks.withHarmonic(harmonic), tieStop, tieStart);
+        note, printed, sounds, soundingMarks.withHarmonic(harmonic), tieStop, tieStart, tiedOthers);
   }
 
   /** Returns the same note with the marks and ties of another note that notates it. */
   SoundingNote with(SoundingNote other) {
+    ImmutableSet.Builder<Integer> others = ImmutableSet.builder();
+    others.addAll(tiedOthers).addAll(other.tiedOthers);
+    if (other.tieStart) {
+      others.add(other.printed.midi());
+    }
     return new SoundingNote(
         note,
         printed,
         sounding,
         marks.and(other.marks.withTrill(Optional.empty())),
         tieStop || other.tieStop,
-        tieStart || other.tieStart);
+        tieStart || other.tieStart,
+        others.build());
   }
 
   /** Returns the same note with another printed finger, or none. */
   SoundingNote withFinger(Optional<String> finger) {
-    return new SoundingNote(note, printed, sounding, marks.withFinger(finger), tieStop, tieStart);
+    return new SoundingNote(
+        note, printed, sounding, marks.withFinger(finger), tieStop, tieStart, tiedOthers);
   }
 }

@@ -103,9 +103,15 @@ final class TieChains {
     before.ifPresent(held -> held.extend(note));
     Chain chain = before.orElseGet(() -> new Chain(played));
     if (played.tieStart()) {
-      open.computeIfAbsent(new Key(midi, chain.end), key -> new ArrayList<>(2)).add(chain);
+      open(midi, chain);
+      // The other notes of a harmonic need not be printed as such again either.
+      played.tiedOthers().forEach(other -> open(other, chain));
     }
     return before.isPresent() ? Optional.empty() : Optional.of(chain);
+  }
+
+  private void open(int midi, Chain chain) {
+    open.computeIfAbsent(new Key(midi, chain.end), key -> new ArrayList<>(2)).add(chain);
   }
 
   private Optional<Chain> takeOpen(Key key, String voice) {

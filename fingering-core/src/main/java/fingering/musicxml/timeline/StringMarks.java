@@ -52,7 +52,7 @@ public final class StringMarks {
     return event.meaning().kind() == Kind.STRING;
   }
 
-  /** Returns the stretches for which one string is asked for, in order of time. */
+  /** Returns the stretches that belong on one string, in order of time. */
   public ImmutableList<Stretch<Instruction>> stretches(
       ImmutableList<Slot> slots, List<Measure> measures) {
     List<Event<Instruction>> inTime = words.inTime();

@@ -32,7 +32,7 @@ public final class StringWords {
     STRING,
     /** Several strings to choose from, or all strings again. */
     ENDS,
-    /** Back to normal: the place of the bow if another was asked for, otherwise all strings. */
+    /** Back to normal: the place of the bow if another was prescribed, otherwise all strings. */
     USUAL,
     /** A special place or use of the bow. */
     PLACE,

@@ -25,7 +25,7 @@ public record MarkedCopy(Extent extent, boolean sparing, StringSigns strings) {
     /** The measures of the plan in its part. */
     EXCERPT;
 
-    /** Returns how strings are marked unless something else is asked for. */
+    /** Returns how strings are marked unless the user chooses otherwise. */
     public StringSigns usualStrings() {
       return this == SCORE ? StringSigns.ELEMENTS : StringSigns.WORDS;
     }

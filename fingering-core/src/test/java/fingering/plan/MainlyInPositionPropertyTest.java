@@ -21,10 +21,10 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 
 /**
- * A plan that lives in a position is the best of all paths: first by the notes outside that are
- * worth a shift, then by cost. The rule is written here again, for quarter notes of one second.
+ * A plan mainly in one position is the best of all paths: first by the notes outside that are worth
+ * a shift, then by cost. The rule is written here again, for quarter notes of one second.
  */
-class LivingPlanPropertyTest {
+class MainlyInPositionPropertyTest {
   private static final ImmutableList<String> NOTES =
       ImmutableList.of("C3", "D3", "E3", "F3", "G3", "A3", "Bb3", "C4", "G5", "B5");
 
@@ -53,7 +53,8 @@ class LivingPlanPropertyTest {
   /** The notes that have to be in third position. */
   private static BitSet required(Passage passage, List<ImmutableList<Grip>> grips) {
     int last = grips.size() - 1;
-    Predicate<Integer> far = m -> grips.get(m).stream().allMatch(LivingPlanPropertyTest::outside);
+    Predicate<Integer> far =
+        m -> grips.get(m).stream().allMatch(MainlyInPositionPropertyTest::outside);
     Predicate<Integer> rest = m -> passage.moments().get(m).restMicros() > 0;
     BitSet required = new BitSet();
     for (int m = 0; m <= last; m++) {
@@ -82,7 +83,7 @@ class LivingPlanPropertyTest {
       required.set(
           m,
           (alone || stopped >= 3)
-              && grips.get(m).stream().anyMatch(LivingPlanPropertyTest::comfortable));
+              && grips.get(m).stream().anyMatch(MainlyInPositionPropertyTest::comfortable));
     }
     return required;
   }
@@ -99,7 +100,7 @@ class LivingPlanPropertyTest {
             scoring,
             (m, grip) -> required.get(m) && outside(grip) ? 1 : 0);
     Path best = BruteForce.best(graph, path -> true).orElseThrow();
-    Plan plan = planner.plan(Brief.livingIn("third", Position.THIRD));
+    Plan plan = planner.plan(Brief.mainlyIn("third", Position.THIRD));
     long outside =
         plan.notes().stream().filter(note -> note.outside() && required.get(note.moment())).count();
     assertThat(outside).isEqualTo(best.penalty());

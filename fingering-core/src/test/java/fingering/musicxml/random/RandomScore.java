@@ -1,38 +1,12 @@
-package fingering.musicxml;
+package fingering.musicxml.random;
 
 import com.google.common.base.Splitter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
-/**
- * A random score with parts for strings, valid by construction, and what must be read from it. The
- * notes are counted here while they are written, by the rules of MusicXML 4.0 alone.
- */
+/** A random score with parts for strings, valid by construction, and what must be read from it. */
 final class RandomScore {
-  /** The instruments, with their lowest and highest written note as MIDI numbers. */
-  private enum Strings {
-    VIOLIN("Violin", 55, 91, 0),
-    VIOLA("Viola", 48, 84, 0),
-    CELLO("Violoncello", 36, 76, 0),
-    BASS("Contrabass", 40, 67, -12);
-
-    private final String printed;
-    private final int lowest;
-    private final int highest;
-    private final int sounds;
-
-    Strings(String printed, int lowest, int highest, int sounds) {
-      this.printed = printed;
-      this.lowest = lowest;
-      this.highest = highest;
-      this.sounds = sounds;
-    }
-  }
-
-  private static final String[] STEPS = {
-    "C", "C1", "D", "E-1", "E", "F", "F1", "G", "A-1", "A", "B-1", "B"
-  };
   private static final String[] METERS = {
     "4/4 96", "3/4 72", "6/8 72", "5/8 60", "3+2/8 60", "7/16 42", "2/2 96", "- 60"
   };
@@ -45,43 +19,21 @@ final class RandomScore {
     {3, "32nd", 0}, {8, "eighth", 3}
   };
 
-  /** Twenty-fourths of a quarter note, the unit of all times here. */
-  static final int UNIT = 24;
-
-  /**
-   * A note as it must be read.
-   *
-   * @param voice the voice
-   * @param start in units from the start of the part
-   * @param length in units with the notes tied to it; 0 for a grace note
-   * @param written the MIDI number of the printed note
-   * @param sounding the MIDI number of the sounding note
-   * @param loose whether a harmonic is near, whose pitch is not predicted here
-   */
-  record Expected(int voice, int start, int length, int written, int sounding, boolean loose) {}
-
-  /** A part: its number, and its notes. */
-  record Part(int number, String name, List<Expected> notes, List<Integer> looseTimes) {}
-
   /** A note that goes on in the next one of its voice. */
   private record Tied(int time, List<Integer> pitches, List<Integer> first) {}
 
   private final Random random;
   private final SchemaContent schema;
   private final List<List<String>> measures = new ArrayList<>();
-  private final List<Part> parts = new ArrayList<>();
+  private final List<ExpectedNotes.Part> parts = new ArrayList<>();
   private final StringBuilder list = new StringBuilder();
 
   private StringBuilder out = new StringBuilder();
-  private Strings instrument = Strings.VIOLIN;
+  private PartInstrument instrument = PartInstrument.VIOLIN;
   private int divisions = 24;
   private int transposed;
   private int start;
-  private List<Expected> notes = new ArrayList<>();
-  private List<Integer> looseTimes = new ArrayList<>();
-
-  /** The times of a note and of one that is tied to it. */
-  private List<List<Integer>> links = new ArrayList<>();
+  private ExpectedNotes expected = new ExpectedNotes();
 
   RandomScore(Random random, SchemaContent schema) {
     this.random = random;
@@ -99,7 +51,7 @@ final class RandomScore {
   }
 
   /** The parts, with the notes that must be read. */
-  List<Part> parts() {
+  List<ExpectedNotes.Part> parts() {
     return parts;
   }
 
@@ -112,56 +64,25 @@ final class RandomScore {
   }
 
   String partwise() {
-    StringBuilder all = new StringBuilder(head("score-partwise"));
-    for (int p = 0; p < measures.size(); p++) {
-      all.append("<part id=\"P").append(p + 1).append("\">\n");
-      for (int m = 0; m < measures.get(p).size(); m++) {
-        all.append(measure(m)).append(measures.get(p).get(m)).append("</measure>\n");
-      }
-      all.append("</part>\n");
-    }
-    return all.append("</score-partwise>\n").toString();
+    return new WholeScore(list.toString(), measures).partwise();
   }
 
   String timewise() {
-    StringBuilder all = new StringBuilder(head("score-timewise"));
-    for (int m = 0; m < measures.get(0).size(); m++) {
-      all.append(measure(m)).append('\n');
-      for (int p = 0; p < measures.size(); p++) {
-        all.append("<part id=\"P").append(p + 1).append("\">\n");
-        all.append(measures.get(p).get(m)).append("</part>\n");
-      }
-      all.append("</measure>\n");
-    }
-    return all.append("</score-timewise>\n").toString();
-  }
-
-  private static String measure(int index) {
-    return "<measure number=\"" + (index + 1) + "\">\n";
-  }
-
-  private String head(String root) {
-    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<"
-        + root
-        + " version=\"4.0\" xmlns:xlink=\"http://www.w3.org/1999/xlink\">\n<work><work-title>Random</work-title></work>\n<part-list>\n"
-        + list
-        + "</part-list>\n";
+    return new WholeScore(list.toString(), measures).timewise();
   }
 
   private void part(int number, String[] meters) {
-    instrument = Strings.values()[random.nextInt(Strings.values().length)];
+    instrument = PartInstrument.values()[random.nextInt(PartInstrument.values().length)];
     String instrumentId = "P" + number + "-I1";
     list.append(
             "<score-part id=\"P%d\"><part-name>%s</part-name>"
-                .formatted(number, instrument.printed))
+                .formatted(number, instrument.printed()))
         .append(maybe(3, "part-name-display", "name-display"))
         .append(maybe(3, "part-abbreviation", "part-name"))
         .append("<score-instrument id=\"" + instrumentId + "\"><instrument-name>")
-        .append(instrument.printed)
+        .append(instrument.printed())
         .append("</instrument-name></score-instrument></score-part>\n");
-    notes = new ArrayList<>();
-    looseTimes = new ArrayList<>();
-    links = new ArrayList<>();
+    expected = new ExpectedNotes();
     start = 0;
     transposed = 0;
     List<String> music = new ArrayList<>();
@@ -196,44 +117,7 @@ final class RandomScore {
       music.add(out.toString());
     }
     measures.add(music);
-    parts.add(new Part(number, instrument.printed, loosened(), looseTimes));
-  }
-
-  /** The notes; those at the time of a harmonic, or tied over one, are loose. */
-  private List<Expected> loosened() {
-    links.stream()
-        .filter(link -> looseTimes.contains(link.get(0)))
-        .forEach(link -> looseTimes.add(link.get(1)));
-    List<Expected> all = new ArrayList<>();
-    for (Expected note : notes) {
-      boolean near =
-          looseTimes.stream()
-              .anyMatch(
-                  time ->
-                      time == note.start()
-                          || (time > note.start() && time < note.start() + note.length()));
-      all.add(
-          new Expected(
-              note.voice(),
-              note.start(),
-              note.length(),
-              note.written(),
-              note.sounding(),
-              note.loose() || near));
-    }
-    all.removeIf(note -> all.stream().anyMatch(other -> unison(other, note)));
-    return all;
-  }
-
-  /** Whether a note is only the other voice of a longer one, or of one as long that comes first. */
-  private static boolean unison(Expected longer, Expected note) {
-    return longer.length() > 0
-        && note.length() > 0
-        && longer.start() == note.start()
-        && longer.written() == note.written()
-        && longer.voice() != note.voice()
-        && (longer.length() > note.length()
-            || (longer.length() == note.length() && longer.voice() < note.voice()));
+    parts.add(expected.part(number, instrument.printed()));
   }
 
   private void attributes(boolean first, String meter, int staves, boolean mayTranspose) {
@@ -281,7 +165,7 @@ final class RandomScore {
   }
 
   private void transpose(boolean first) {
-    int octaves = instrument.sounds / 12;
+    int octaves = instrument.octaves();
     int chromatic = one(3) ? random.nextInt(5) - 2 : 0;
     if (octaves == 0 && chromatic == 0 && (first || one(2))) {
       transposed = first ? 0 : transposed;
@@ -302,7 +186,7 @@ final class RandomScore {
 
   /** A duration in divisions; a decimal number if a division is longer. */
   private String duration(int units) {
-    double exact = (double) units * divisions / UNIT;
+    double exact = (double) units * divisions / ExpectedNotes.UNIT;
     return exact == Math.rint(exact) ? String.valueOf((long) exact) : String.valueOf(exact);
   }
 
@@ -366,17 +250,35 @@ final class RandomScore {
       return null;
     }
     if (kind == 5) {
-      note(voice, staves, pitch(any()), "<cue/>", units, length, false, false, "");
+      note(
+          voice,
+          staves,
+          PartInstrument.pitch(instrument.any(random)),
+          "<cue/>",
+          units,
+          length,
+          false,
+          false,
+          "");
       return null;
     }
     if (kind == 6) {
-      note(voice, staves, pitch(any()), "", units, length, false, false, " print-object=\"no\"");
+      note(
+          voice,
+          staves,
+          PartInstrument.pitch(instrument.any(random)),
+          "",
+          units,
+          length,
+          false,
+          false,
+          " print-object=\"no\"");
       return null;
     }
     if (kind < 10) {
       grace(voice, staves, here);
     }
-    List<Integer> pitches = before == null ? chord() : before.pitches();
+    List<Integer> pitches = before == null ? instrument.chord(random) : before.pitches();
     boolean tie = mayTie && one(7);
     List<Integer> first = new ArrayList<>();
     for (int i = 0; i < pitches.size(); i++) {
@@ -384,7 +286,7 @@ final class RandomScore {
           note(
               voice,
               staves,
-              (i > 0 ? "<chord/>" : "") + pitch(pitches.get(i)),
+              (i > 0 ? "<chord/>" : "") + PartInstrument.pitch(pitches.get(i)),
               "",
               units,
               length,
@@ -392,69 +294,36 @@ final class RandomScore {
               tie,
               "");
       if (loose) {
-        looseTimes.add(start + here);
+        expected.loose(start + here);
       }
       if (before == null) {
-        first.add(notes.size());
-        expect(voice, start + here, units, pitches.get(i), false);
+        first.add(expected.add(voice, start + here, units, pitches.get(i), transposed));
       } else {
-        int at = before.first().get(i);
-        links.add(List.of(before.time(), start + here));
-        Expected known = notes.get(at);
-        first.add(at);
-        notes.set(
-            at,
-            new Expected(
-                voice,
-                known.start(),
-                start + here + units - known.start(),
-                known.written(),
-                known.sounding(),
-                known.loose()));
+        int note = before.first().get(i);
+        first.add(note);
+        expected.tie(note, start + here, units);
       }
     }
     return tie ? new Tied(start + here, pitches, first) : null;
   }
 
-  private void expect(int voice, int time, int length, int written, boolean loose) {
-    notes.add(new Expected(voice, time, length, written, written + transposed, loose));
-  }
-
   private void grace(int voice, int staves, int here) {
-    int pitch = any();
+    int pitch = instrument.any(random);
     boolean loose =
         note(
             voice,
             staves,
-            pitch(pitch),
+            PartInstrument.pitch(pitch),
             one(2) ? "<grace slash=\"yes\"/>" : "<grace/>",
             0,
             new Object[] {0, "eighth", 0},
             false,
             false,
             "");
-    expect(voice, start + here, 0, pitch, loose);
+    expected.add(voice, start + here, 0, pitch, transposed);
     if (loose) {
-      looseTimes.add(start + here);
+      expected.loose(start + here);
     }
-  }
-
-  private int any() {
-    return instrument.lowest + 2 + random.nextInt(instrument.highest - instrument.lowest - 4);
-  }
-
-  private List<Integer> chord() {
-    int lowest = any();
-    return one(6) && lowest + 9 < instrument.highest
-        ? List.of(lowest, lowest + 3 + random.nextInt(6))
-        : List.of(lowest);
-  }
-
-  private static String pitch(int midi) {
-    String step = STEPS[midi % 12];
-    String alter = step.length() > 1 ? "<alter>" + step.substring(1) + "</alter>" : "";
-    return "<pitch><step>%s</step>%s<octave>%d</octave></pitch>"
-        .formatted(step.charAt(0), alter, midi / 12 - 1);
   }
 
   /**

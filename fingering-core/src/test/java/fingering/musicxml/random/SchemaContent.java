@@ -1,4 +1,4 @@
-package fingering.musicxml;
+package fingering.musicxml.random;
 
 import com.google.common.base.Splitter;
 import java.io.IOException;

@@ -1,4 +1,4 @@
-package fingering.musicxml;
+package fingering.musicxml.random;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
@@ -8,10 +8,10 @@ import com.google.common.collect.ImmutableSet;
 import fingering.fingerboard.LeftHand;
 import fingering.music.Note;
 import fingering.music.Passage;
-import fingering.musicxml.RandomScore.Expected;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.marking.NoteMarks;
 import fingering.musicxml.marking.ScoreMarker;
+import fingering.musicxml.random.ExpectedNotes.Expected;
 import fingering.musicxml.reading.PassageRequest;
 import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;
@@ -170,7 +170,7 @@ class RandomScoreTest {
     }
     ScoreFile file = ScoreFile.read(written(xml, number));
     Score score = ScoreReader.read(file);
-    for (RandomScore.Part part : random.parts()) {
+    for (ExpectedNotes.Part part : random.parts()) {
       if (part.notes().isEmpty()) {
         continue;
       }
@@ -183,14 +183,14 @@ class RandomScoreTest {
     Files.delete(folder.resolve(number + (number % 3 == 0 ? ".mxl" : ".musicxml")));
   }
 
-  private void compare(RandomScore.Part part, Passage passage, int number) {
+  private void compare(ExpectedNotes.Part part, Passage passage, int number) {
     notes += part.notes().size();
     TreeMap<Double, List<String>> expected = new TreeMap<>();
     TreeMap<Double, List<String>> read = new TreeMap<>();
     for (Expected note : part.notes()) {
       expected
-          .computeIfAbsent((double) note.start() / RandomScore.UNIT, time -> new ArrayList<>())
-          .add(text(note.written(), note.sounding(), (double) note.length() / RandomScore.UNIT));
+          .computeIfAbsent((double) note.start() / ExpectedNotes.UNIT, time -> new ArrayList<>())
+          .add(text(note.written(), note.sounding(), (double) note.length() / ExpectedNotes.UNIT));
     }
     for (Note note : passage.notes()) {
       read.computeIfAbsent(note.start().doubleValue(), time -> new ArrayList<>())
@@ -201,8 +201,8 @@ class RandomScoreTest {
         .map(Expected::start)
         .forEach(part.looseTimes()::add);
     for (int time : part.looseTimes()) {
-      expected.remove((double) time / RandomScore.UNIT);
-      read.remove((double) time / RandomScore.UNIT);
+      expected.remove((double) time / ExpectedNotes.UNIT);
+      read.remove((double) time / ExpectedNotes.UNIT);
     }
     expected.values().forEach(list -> list.sort(null));
     read.values().forEach(list -> list.sort(null));

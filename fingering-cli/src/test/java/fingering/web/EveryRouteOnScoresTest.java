@@ -271,7 +271,9 @@ class EveryRouteOnScoresTest {
             "practice",
             "ladder",
             "circles",
-            "students")) {
+            "students",
+            "check",
+            "check/found?level=beginner")) {
       get(lesson + "/" + page);
     }
     String student = first(STUDENT, get("/students"), "");

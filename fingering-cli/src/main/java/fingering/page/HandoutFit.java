@@ -130,7 +130,9 @@ final class HandoutFit {
       ImmutableList<ImmutableList<EngravedSystem>> sides,
       int writing) {}
 
-  /** The lines of the music at a size: no more than needed are drawn, because that takes longest. */
+  /**
+   * The lines of the music at a size: no more than needed are drawn, because that takes longest.
+   */
   private static final class Lines {
     private final Iterator<EngravedSystem> next;
     private final List<EngravedSystem> drawn = new ArrayList<>();

@@ -14,8 +14,8 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /**
- * The first page: the scores and lessons of the teacher's folder, and the demo for a teacher who has
- * none yet.
+ * The first page: the scores and lessons of the teacher's folder, and the demo for a teacher who
+ * has none yet.
  */
 final class HomeHandler implements Handler {
   private final Frames frames;

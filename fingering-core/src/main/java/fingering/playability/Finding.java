@@ -49,9 +49,7 @@ public record Finding(
     return !place.equals(to);
   }
 
-  /**
-   * Returns the place as a player says it: {@code m. 12, beat 2.5}, {@code m. 12–14, 20}.
-   */
+  /** Returns the place as a player says it: {@code m. 12, beat 2.5}, {@code m. 12–14, 20}. */
   public String where() {
     return place.measureIndex() == to.measureIndex()
         ? "m. " + place.measure() + ", beat " + place.beatText()
@@ -67,8 +65,7 @@ public record Finding(
     int first = 0;
     for (int i = 1; i <= places.size(); i++) {
       boolean ends =
-          i == places.size()
-              || places.get(i).measureIndex() > places.get(i - 1).measureIndex() + 1;
+          i == places.size() || places.get(i).measureIndex() > places.get(i - 1).measureIndex() + 1;
       if (ends) {
         groups.add(range(places.get(first), places.get(i - 1)));
         first = i;

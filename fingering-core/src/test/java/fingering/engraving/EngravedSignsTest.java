@@ -67,10 +67,7 @@ class EngravedSignsTest {
             .map(Ink::box)
             .toList();
     List<Double> begins =
-        ties.stream()
-            .filter(box -> box.left() == ties.get(0).left())
-            .map(Box::top)
-            .toList();
+        ties.stream().filter(box -> box.left() == ties.get(0).left()).map(Box::top).toList();
 
     assertThat(begins).hasSize(6).isSortedAccordingTo(Comparator.reverseOrder());
   }

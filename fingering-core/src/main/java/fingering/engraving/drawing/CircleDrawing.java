@@ -36,10 +36,7 @@ final class CircleDrawing {
     List<Ink> inks = canvas.inks();
     // Most circles of a long part are in other lines.
     DoubleSummaryStatistics times =
-        inks.stream()
-            .mapToDouble(Ink::time)
-            .filter(Double::isFinite)
-            .summaryStatistics();
+        inks.stream().mapToDouble(Ink::time).filter(Double::isFinite).summaryStatistics();
     Set<Box> drawn = new HashSet<>();
     for (Circled circle : circles) {
       if (circle.time() < times.getMin() - SAME || circle.time() > times.getMax() + SAME) {

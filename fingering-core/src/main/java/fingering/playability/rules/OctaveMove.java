@@ -26,8 +26,7 @@ final class OctaveMove {
     ImmutableList<Grip> grips = music.gripFinder().apply(PlayerLines.with(moment, notes));
     Position highest = level.highest(music.instrument());
     return grips.stream()
-        .anyMatch(
-            grip -> !grip.divided() && grip.frame().position().compareTo(highest) <= 0);
+        .anyMatch(grip -> !grip.divided() && grip.frame().position().compareTo(highest) <= 0);
   }
 
   /**

@@ -86,8 +86,7 @@ class HandAndBowTest {
     "Violins, C6+E6/4, 'Write it lower, or add an easier ossia.'",
   })
   void suggestionLiesInThePositionsOfTheLevel(String part, String music, String suggestion) {
-    assertThat(
-            Scored.of(part, music).findings("beginner", FindingKind.POSITION_BEYOND_LEVEL))
+    assertThat(Scored.of(part, music).findings("beginner", FindingKind.POSITION_BEYOND_LEVEL))
         .extracting(finding -> finding.suggestion().orElseThrow())
         .containsExactly(suggestion);
   }

@@ -53,8 +53,7 @@ class RangeRuleTest {
     "Viola, B2, an octave higher",
   })
   void suggestionCanBePlayedAtTheLevel(String part, String note, String move) {
-    assertThat(
-            Scored.of(part, note + "/4").findings("intermediate", FindingKind.OUT_OF_RANGE))
+    assertThat(Scored.of(part, note + "/4").findings("intermediate", FindingKind.OUT_OF_RANGE))
         .extracting(finding -> finding.suggestion().orElseThrow())
         .satisfiesExactly(text -> assertThat(text).startsWith("Write it " + move + ", or give"));
   }

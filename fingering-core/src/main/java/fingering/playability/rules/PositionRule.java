@@ -17,6 +17,9 @@ import fingering.tables.Position;
 
 /** Finds notes that no fingering reaches in the positions of the level. */
 public final class PositionRule implements CheckRule {
+  /** The number of pitches: of two notes in one position, the higher one is harder. */
+  private static final double PITCHES = 128;
+
   private final CheckLevel level;
 
   private final EasyGrips easyGrips;
@@ -44,13 +47,17 @@ public final class PositionRule implements CheckRule {
               FindingKind.POSITION_BEYOND_LEVEL,
               Merge.IN_A_SECTION,
               Severity.RISKY,
-              reached.rank(),
+              reached.rank() + highestNote(moment) / PITCHES,
               moment,
               () -> message(music, moment, reached, highest));
         }
       }
       findings.endRuns();
     }
+  }
+
+  private static double highestNote(Moment moment) {
+    return moment.sounding().stream().mapToInt(Note::midi).max().orElse(0);
   }
 
   private Message message(PartMusic music, Moment moment, Position at, Position highest) {

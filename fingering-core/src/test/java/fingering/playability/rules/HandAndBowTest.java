@@ -77,6 +77,20 @@ class HandAndBowTest {
         .containsExactly("m. 1–13");
   }
 
+  @Test
+  void ofTwoNotesInOnePositionTheHigherOneIsDescribed() {
+    assertThat(
+            Scored.of("Cello", "[F4] A4/2 C5/2")
+                .findings("intermediate", FindingKind.POSITION_BEYOND_LEVEL))
+        .extracting(finding -> finding.notes().get(0).written().toString())
+        .containsExactly("C5");
+    assertThat(
+            Scored.of("Cello", "[F4] A5/2 C6/2 A5/4")
+                .findings("intermediate", FindingKind.POSITION_BEYOND_LEVEL))
+        .extracting(finding -> finding.reason().split(" ", 2)[0])
+        .containsExactly("C6");
+  }
+
   @ParameterizedTest
   @CsvSource({
     "Violin, B6/4, 'Write it an octave lower, or add an easier ossia.'",

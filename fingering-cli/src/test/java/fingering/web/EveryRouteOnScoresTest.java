@@ -233,7 +233,7 @@ class EveryRouteOnScoresTest {
     String music = first(MUSIC, get(sheet), "");
     for (String change :
         List.of(
-            "tell title=Lake&instrument=viola&positions-2=on&notes=8",
+            "settings title=Lake&instrument=viola&positions-2=on&notes=8",
             "ask ask=show-shift%3Aup&amount=2",
             "excerpt music=" + music + "&measures=A+to+32&tempo=quarter%3D96",
             "scale tonic=F%23&kind=melodic+minor&octaves=1&slur=4",

@@ -35,12 +35,8 @@ public final class TextFiles {
 
   private TextFiles() {}
 
-  /**
-   * A new name in the folder of a file, for what is moved into its place later. Unfinished files
-   * that a program left there more than a day ago, because it was killed, are deleted.
-   */
+  /** A new name in the folder of a file, for what is moved into its place later. */
   public static Path temporarySibling(Path target) {
-    Optional.ofNullable(target.toAbsolutePath().getParent()).ifPresent(TextFiles::deleteStale);
     Path temporary = target.resolveSibling("." + UUID.randomUUID() + UNFINISHED);
     if (temporary.getFileSystem().equals(FileSystems.getDefault())) {
       temporary.toFile().deleteOnExit();
@@ -48,16 +44,24 @@ public final class TextFiles {
     return temporary;
   }
 
-  private static void deleteStale(Path folder) {
-    Instant stale = Instant.now().minus(STALE);
+  /**
+   * Deletes unfinished files that programs left in a folder because they were killed.
+   *
+   * @param written an unfinished file there that was written just now: those that are older than it
+   *     by more than a day are deleted
+   */
+  public static void deleteStale(Path written) {
+    Path folder = written.toAbsolutePath().resolveSibling("");
     try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, ".*" + UNFINISHED)) {
+      Instant stale = Files.getLastModifiedTime(written).toInstant().minus(STALE);
       for (Path file : files) {
         if (NAME.matcher(file.getFileName().toString()).matches() && writtenBefore(stale, file)) {
           Files.deleteIfExists(file);
         }
       }
     } catch (IOException | DirectoryIteratorException e) {
-      // What is left disturbs nobody; a folder that cannot be used is reported by the write.
+      // What is left disturbs nobody.
+      return;
     }
   }
 
@@ -78,6 +82,7 @@ public final class TextFiles {
     Path part = temporarySibling(target);
     try {
       Files.writeString(part, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+      deleteStale(part);
       // Fails if another program has created the file in the meantime.
       Files.move(part, target);
     } finally {
@@ -95,6 +100,7 @@ public final class TextFiles {
     Path part = temporarySibling(target);
     try {
       Files.writeString(part, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+      deleteStale(part);
       keepPermissions(target, part);
       try {
         Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);

@@ -117,7 +117,7 @@ public record FindingGroup(
     int count = 0;
     for (Finding finding : places) {
       String phrase = movements.phrase(finding.place().measureIndex());
-      String measures = measures(finding);
+      String measures = finding.measures();
       if ((measures + phrase).equals(last)) {
         continue;
       }
@@ -133,12 +133,5 @@ public record FindingGroup(
     return count <= NAMED
         ? text.toString()
         : text.append(" and ").append(count - NAMED).append(" more").toString();
-  }
-
-  private static String measures(Finding finding) {
-    String from = finding.place().measure();
-    return finding.place().measureIndex() == finding.to().measureIndex()
-        ? from
-        : from + "–" + finding.to().measure();
   }
 }

@@ -134,7 +134,7 @@ public final class CheckPage implements CheckReport {
                   table.build(),
                   waiting,
                   shapes,
-                  terms()),
+                  terms(kinds)),
           parts);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -172,7 +172,8 @@ public final class CheckPage implements CheckReport {
             .collect(Collectors.joining(", ")));
   }
 
-  private ImmutableList<Term> terms() {
+  /** What the severities, the grades and some kinds of findings mean. */
+  static ImmutableList<Term> terms(Set<FindingKind> kinds) {
     ImmutableList.Builder<Term> terms = ImmutableList.builder();
     terms
         .add(new Term(text("check.unplayable"), text("check.unplayable-means")))

@@ -9,6 +9,7 @@ import fingering.page.view.PractisedSpot;
 import fingering.svg.TextWidth;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +26,9 @@ final class HandoutFit {
 
   /** The smallest staff space that is comfortable on a music stand. */
   private static final double COMFORTABLE = 1.4;
+
+  /** A handout on more sides needs no larger music than is comfortable. */
+  private static final int FEW_SIDES = 4;
 
   /** The rows of the ladder, at the most and where there is less and less room. */
   private static final ImmutableList<Integer> ROWS = ImmutableList.of(14, 10, 6);
@@ -69,7 +73,7 @@ final class HandoutFit {
   private static final double SLACK = 0.8;
 
   private final HandoutParts parts;
-  private final Map<Double, ImmutableList<EngravedSystem>> drawn = new HashMap<>();
+  private final Map<Double, Lines> drawn = new HashMap<>();
 
   private HandoutFit(HandoutParts parts) {
     this.parts = parts;
@@ -126,6 +130,29 @@ final class HandoutFit {
       ImmutableList<ImmutableList<EngravedSystem>> sides,
       int writing) {}
 
+  /**
+   * The lines of the music at a size: no more than needed are drawn, because that takes longest.
+   */
+  private static final class Lines {
+    private final Iterator<EngravedSystem> next;
+    private final List<EngravedSystem> drawn = new ArrayList<>();
+
+    Lines(Iterator<EngravedSystem> next) {
+      this.next = next;
+    }
+
+    boolean has(int line) {
+      return line < drawn.size() || next.hasNext();
+    }
+
+    EngravedSystem get(int line) {
+      while (line >= drawn.size()) {
+        drawn.add(next.next());
+      }
+      return drawn.get(line);
+    }
+  }
+
   static Fitted of(HandoutParts parts) {
     return new HandoutFit(parts).fitted();
   }
@@ -140,9 +167,9 @@ final class HandoutFit {
         for (int rows : ROWS) {
           for (double space : SPACES) {
             if (space >= COMFORTABLE == comfortable) {
-              Fitted fitted = at(space, spots, rows);
-              if (fitted.sides().size() == 1) {
-                return fitted;
+              Optional<Fitted> fitted = at(space, spots, rows, 1);
+              if (fitted.isPresent()) {
+                return fitted.get();
               }
             }
           }
@@ -152,18 +179,27 @@ final class HandoutFit {
     return onSeveralSides();
   }
 
-  /** On several sides there is room for all spots and days, and for comfortable music. */
+  /**
+   * On several sides there is room for all spots and days, and for comfortable music. On many sides
+   * it is as small as is comfortable.
+   */
   private Fitted onSeveralSides() {
+    Fitted smallest = onSeveralSides(COMFORTABLE);
+    if (smallest.sides().size() > FEW_SIDES) {
+      return smallest;
+    }
     List<Fitted> all =
-        SPACES.stream()
-            .filter(space -> space >= COMFORTABLE)
-            .map(space -> at(space, parts.spots().size(), ROWS.get(0)))
-            .toList();
+        SPACES.stream().filter(space -> space >= COMFORTABLE).map(this::onSeveralSides).toList();
     int fewest = all.stream().mapToInt(each -> each.sides().size()).min().orElseThrow();
     return all.stream().filter(each -> each.sides().size() == fewest).findFirst().orElseThrow();
   }
 
-  private Fitted at(double space, int spots, int rows) {
+  private Fitted onSeveralSides(double space) {
+    return at(space, parts.spots().size(), ROWS.get(0), Integer.MAX_VALUE).orElseThrow();
+  }
+
+  /** A handout on no more than a number of sides; empty if it needs more. */
+  private Optional<Fitted> at(double space, int spots, int rows, int most) {
     double exerciseSpace = Math.max(1.2, Math.min(1.5, space * 0.85));
     Ladder ladder = parts.ladder().atMost(rows);
     double work =
@@ -178,9 +214,14 @@ final class HandoutFit {
     List<ImmutableList<EngravedSystem>> sides = new ArrayList<>();
     List<EngravedSystem> side = new ArrayList<>();
     double room = parts.height() - SLACK - head();
-    for (EngravedSystem line : lines(space)) {
+    Lines lines = lines(space);
+    for (int i = 0; lines.has(i); i++) {
+      EngravedSystem line = lines.get(i);
       double height = height(line) * space;
       if (height > room && !side.isEmpty()) {
+        if (sides.size() + 1 == most) {
+          return Optional.empty();
+        }
         sides.add(ImmutableList.copyOf(side));
         side.clear();
         room = parts.height() - SLACK - RUNNING;
@@ -194,20 +235,24 @@ final class HandoutFit {
       sides.add(ImmutableList.of());
       room = parts.height() - SLACK - RUNNING;
     }
+    if (sides.size() > most) {
+      return Optional.empty();
+    }
     double loose = room - tail - LOOSE * side.size() - HEADING - GAP;
     int writing = (int) Math.max(0, Math.floor(loose / WRITING));
-    return new Fitted(
-        space,
-        exerciseSpace,
-        spots,
-        ladder,
-        ImmutableList.copyOf(sides),
-        writing < 2 ? 0 : writing);
+    return Optional.of(
+        new Fitted(
+            space,
+            exerciseSpace,
+            spots,
+            ladder,
+            ImmutableList.copyOf(sides),
+            writing < 2 ? 0 : writing));
   }
 
-  private ImmutableList<EngravedSystem> lines(double space) {
+  private Lines lines(double space) {
     return drawn.computeIfAbsent(
-        space, size -> ImmutableList.copyOf(parts.music().lines(parts.width() / size)));
+        space, size -> new Lines(parts.music().drawing(parts.width() / size)));
   }
 
   /** The height of a line of music with the white around it, in staff spaces. */

@@ -6,17 +6,26 @@ import com.google.common.collect.ImmutableList;
 import fingering.lesson.Lesson;
 import fingering.page.LivePage;
 import fingering.page.live.HomeView;
+import fingering.tables.FingeringException;
+import fingering.web.folder.Demo;
 import fingering.web.folder.TeachersFolder;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.Optional;
 
-/** The first page: the scores and lessons of the teacher's folder. */
+/**
+ * The first page: the scores and lessons of the teacher's folder, and the demo for a teacher who
+ * has none yet.
+ */
 final class HomeHandler implements Handler {
   private final Frames frames;
   private final TeachersFolder folder;
+  private final Clock clock;
 
-  HomeHandler(Frames frames, TeachersFolder folder) {
+  HomeHandler(Frames frames, TeachersFolder folder, Clock clock) {
     this.frames = frames;
     this.folder = folder;
+    this.clock = clock;
   }
 
   @Override
@@ -26,7 +35,20 @@ final class HomeHandler implements Handler {
 
   @Override
   public Optional<Reply> post(Request request) {
-    return Optional.empty();
+    return request.path().equals("/demo") ? Optional.of(demo()) : Optional.empty();
+  }
+
+  private Reply demo() {
+    Demo.save(folder.path(), LocalDate.now(clock));
+    String id =
+        folder.list().entries().stream()
+            .filter(entry -> entry.name().equals(Demo.LESSON))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new FingeringException(text("demo.taken", folder.path().resolve(Demo.LESSON))))
+            .id();
+    return Reply.of(Reply.EMPTY, "text/plain", "").with("HX-Redirect", "/open/" + id);
   }
 
   private Reply home() {

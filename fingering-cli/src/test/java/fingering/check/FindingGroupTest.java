@@ -23,7 +23,15 @@ class FindingGroupTest {
       FindingKind kind, Severity severity, int index, String measure, String reason) {
     Place place = new Place(index, measure, BigFraction.ZERO, BigFraction.ONE);
     return new Finding(
-        kind, severity, PART, place, place, ImmutableList.of(), reason, Optional.of("Change it."));
+        kind,
+        severity,
+        PART,
+        place,
+        place,
+        ImmutableList.of(place),
+        ImmutableList.of(),
+        reason,
+        Optional.of("Change it."));
   }
 
   private static Finding trill(int measure, String reason) {

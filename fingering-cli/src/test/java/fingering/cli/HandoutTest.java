@@ -77,6 +77,16 @@ class HandoutTest {
   }
 
   @Test
+  void onManySidesTheMusicIsAsSmallAsIsComfortable() {
+    Session session =
+        Session.of("handout", "--abc", Handouts.sixteenths(250), "--instrument", "viola");
+    assertThat(session.code()).isZero();
+    assertThat(session.err()).contains("there are 250, so the handout has");
+    // 190 mm are 135.71 staff spaces of 1.4 mm.
+    assertThat(session.out()).contains("side 5 of ", "viewBox=\"0 ").contains(" 1357.1 ");
+  }
+
+  @Test
   void whatALadderStillNeedsIsSaid() {
     Session session = Session.of("handout", Session.DEMO, "--to", "quarter=96");
     assertThat(session.code()).isZero();

@@ -10,13 +10,19 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 final class WrittenFilesTest {
   private static final Set<String> MARKS =
@@ -53,6 +59,20 @@ final class WrittenFilesTest {
         .newDecoder()
         .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
         .toString();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"check, --output, a.txt", "handout, --output, a.html", "plan, --write, a.musicxml"})
+  void unfinishedFileOfAKilledProgramIsDeletedADayLater(String command, String option, String name)
+      throws IOException {
+    String stale = "." + UUID.randomUUID() + ".part";
+    Files.setLastModifiedTime(
+        Files.writeString(folder.resolve(stale), "half"),
+        FileTime.from(Instant.now().minus(Duration.ofHours(25))));
+
+    Session.of(command, DEMO, option, folder.resolve(name));
+
+    assertThat(names()).containsExactly(name);
   }
 
   @Test

@@ -266,7 +266,9 @@ class EveryRouteOnScoresTest {
             "practice",
             "ladder",
             "circles",
-            "students")) {
+            "students",
+            "check",
+            "check/found?level=beginner")) {
       get(lesson + "/" + page);
     }
     // The longest parts are refused.

@@ -7,6 +7,7 @@ import fingering.music.Passage;
 import fingering.music.print.PrintedPart;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Draws a part as lines of music, with the fingers of plans at the notes.
@@ -50,9 +51,17 @@ public record Engraver(
    * @param width of a line, in staff spaces
    */
   public ImmutableList<EngravedSystem> draw(double width) {
+    return lines(width).collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * The lines of the part, each drawn when it is taken from the stream.
+   *
+   * @param width of a line, in staff spaces
+   */
+  public Stream<EngravedSystem> lines(double width) {
     LineLayout layout = LineLayout.of(passage, part, width);
     return IntStream.range(0, layout.lines())
-        .mapToObj(line -> layout.draw(line, above, below, circles))
-        .collect(ImmutableList.toImmutableList());
+        .mapToObj(line -> layout.draw(line, above, below, circles));
   }
 }

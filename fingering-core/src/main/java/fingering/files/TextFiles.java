@@ -2,6 +2,8 @@ package fingering.files;
 
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
@@ -9,24 +11,64 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.regex.Pattern;
 
 /**
  * Writes texts beside their file and moves them into place, so that the file holds the old text or
  * the new one, whenever the program ends.
  */
 public final class TextFiles {
+  private static final String UNFINISHED = ".part";
+
+  /** The names of unfinished files; no file of a user is called so. */
+  private static final Pattern NAME =
+      Pattern.compile("\\.[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}\\" + UNFINISHED);
+
+  /** No program writes a file for so long: one that is older was left by a program that died. */
+  private static final Duration STALE = Duration.ofDays(1);
+
   private TextFiles() {}
 
   /** A new name in the folder of a file, for what is moved into its place later. */
   public static Path temporarySibling(Path target) {
-    Path temporary = target.resolveSibling("." + UUID.randomUUID() + ".part");
+    Path temporary = target.resolveSibling("." + UUID.randomUUID() + UNFINISHED);
     if (temporary.getFileSystem().equals(FileSystems.getDefault())) {
       temporary.toFile().deleteOnExit();
     }
     return temporary;
+  }
+
+  /**
+   * Deletes unfinished files that programs left in a folder because they were killed.
+   *
+   * @param written an unfinished file there that was written just now: those that are older than it
+   *     by more than a day are deleted
+   */
+  public static void deleteStale(Path written) {
+    Path folder = written.toAbsolutePath().resolveSibling("");
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, ".*" + UNFINISHED)) {
+      Instant stale = Files.getLastModifiedTime(written).toInstant().minus(STALE);
+      for (Path file : files) {
+        if (NAME.matcher(file.getFileName().toString()).matches() && writtenBefore(stale, file)) {
+          Files.deleteIfExists(file);
+        }
+      }
+    } catch (IOException | DirectoryIteratorException e) {
+      // What is left disturbs nobody.
+      return;
+    }
+  }
+
+  private static boolean writtenBefore(Instant time, Path file) throws IOException {
+    BasicFileAttributes read =
+        Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+    return read.isRegularFile() && read.lastModifiedTime().toInstant().isBefore(time);
   }
 
   /**
@@ -40,6 +82,7 @@ public final class TextFiles {
     Path part = temporarySibling(target);
     try {
       Files.writeString(part, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+      deleteStale(part);
       // Fails if another program has created the file in the meantime.
       Files.move(part, target);
     } finally {
@@ -57,6 +100,7 @@ public final class TextFiles {
     Path part = temporarySibling(target);
     try {
       Files.writeString(part, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+      deleteStale(part);
       keepPermissions(target, part);
       try {
         Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);

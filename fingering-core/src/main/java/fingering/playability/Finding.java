@@ -4,7 +4,9 @@ import com.google.common.collect.ImmutableList;
 import fingering.music.Note;
 import fingering.music.Place;
 import fingering.musicxml.reading.PartInfo;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -15,6 +17,7 @@ import java.util.Optional;
  * @param part the part
  * @param place its place, or the beginning of its passage
  * @param to the end of its passage; equal to the place for a single spot
+ * @param places its first place in each measure that has it, in the order of the part
  * @param notes its notes, lowest first if they sound together; in a passage, those of the hardest
  *     spot; empty for a word or a clef
  * @param reason what is wrong, in one sentence
@@ -26,9 +29,13 @@ public record Finding(
     PartInfo part,
     Place place,
     Place to,
+    ImmutableList<Place> places,
     ImmutableList<Note> notes,
     String reason,
     Optional<String> suggestion) {
+
+  /** A passage with gaps is listed as a whole if it has more groups of measures than this. */
+  private static final int MOST_GROUPS = 6;
 
   /** Orders findings by place, then the most severe first. */
   public static final Comparator<Finding> BY_PLACE =
@@ -42,10 +49,34 @@ public record Finding(
     return !place.equals(to);
   }
 
-  /** Returns the place as a player says it: {@code m. 12, beat 2.5}, {@code m. 12–20}. */
+  /** Returns the place as a player says it: {@code m. 12, beat 2.5}, {@code m. 12–14, 20}. */
   public String where() {
     return place.measureIndex() == to.measureIndex()
         ? "m. " + place.measure() + ", beat " + place.beatText()
-        : "m. " + place.measure() + "–" + to.measure();
+        : "m. " + measures();
+  }
+
+  /**
+   * Returns the measures that have the problem: {@code 12}, {@code 12–14, 20}; from the first to
+   * the last if they are scattered.
+   */
+  public String measures() {
+    List<String> groups = new ArrayList<>();
+    int first = 0;
+    for (int i = 1; i <= places.size(); i++) {
+      boolean ends =
+          i == places.size() || places.get(i).measureIndex() > places.get(i - 1).measureIndex() + 1;
+      if (ends) {
+        groups.add(range(places.get(first), places.get(i - 1)));
+        first = i;
+      }
+    }
+    return groups.size() <= MOST_GROUPS ? String.join(", ", groups) : range(place, to);
+  }
+
+  private static String range(Place first, Place last) {
+    return first.measureIndex() == last.measureIndex()
+        ? first.measure()
+        : first.measure() + "–" + last.measure();
   }
 }

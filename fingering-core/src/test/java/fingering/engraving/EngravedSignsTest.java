@@ -58,6 +58,20 @@ class EngravedSignsTest {
     assertThat(slur.get(0).top()).isBetween(0.5, 1.5);
   }
 
+  /** Their order must not depend on how the computer stores them: a picture stays the same. */
+  @Test
+  void tiesThatGoOnInTheNextLineAreDrawnInTheOrderOfTheirNotes() {
+    List<Box> ties =
+        draw("[C-E-G-c-e-g-]4|[CEGceg]4|]", 14).get(0).inks().stream()
+            .filter(ink -> ink.kind() == Kind.TIE)
+            .map(Ink::box)
+            .toList();
+    List<Double> begins =
+        ties.stream().filter(box -> box.left() == ties.get(0).left()).map(Box::top).toList();
+
+    assertThat(begins).hasSize(6).isSortedAccordingTo(Comparator.reverseOrder());
+  }
+
   @Test
   void aSlurFromALowToAHighNoteIsNoStroke() {
     List<Box> slur = boxes(draw("(G,/4b/4) z3/2 z2|]", 100).get(0), Kind.SLUR);

@@ -70,6 +70,24 @@ class ChoicesTest {
   }
 
   @Test
+  void measuresThatAreNotCountedAreNamedAfterTheOneBefore() {
+    Score endings =
+        read(
+            violin(
+                measureWith("number=\"X1\" implicit=\"yes\"", START, note("D5", 4)),
+                measure("24", note("D5", 16)),
+                measureWith("number=\"X2\" implicit=\"yes\"", note("E5", 16)),
+                measureWith("number=\"X3\" implicit=\"yes\"", note("F5", 16)),
+                measure("X4", note("D5", 16)),
+                measure("25", note("D5", 16))));
+
+    assertThat(endings.passage(PassageRequest.WHOLE).measures())
+        .extracting(Measure::number)
+        .containsExactly("X1", "24", "24a", "24b", "X4", "25");
+    assertThat(endings.passage(PassageRequest.WHOLE.withMeasures("24b-25")).measures()).hasSize(3);
+  }
+
+  @Test
   void measuresAreFoundByRehearsalMarks() {
     assertThat(indices("A to C")).containsExactly(1, 2, 3, 4);
     assertThat(indices("a-b")).containsExactly(1, 2, 3);

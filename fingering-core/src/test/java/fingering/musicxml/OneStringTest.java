@@ -231,8 +231,7 @@ class OneStringTest {
     assertThat(passage.remarks())
         .contains(
             "plans stay on one string where words ask for it: 'sul G' in m. 1–2 (to the next"
-                + " words), 'III. Saite' in m. 2 (to the rest); --ignore-words ignores these"
-                + " words");
+                + " words), 'III. Saite' in m. 2 (to the rest)");
   }
 
   @Test

@@ -1,6 +1,7 @@
 package fingering.cli.file;
 
 import com.google.common.collect.Lists;
+import fingering.files.TextFiles;
 import fingering.musicxml.file.ScoreFile;
 import fingering.musicxml.file.StagedScore;
 import java.io.IOException;
@@ -159,6 +160,7 @@ public final class NewFiles implements AutoCloseable {
         });
     try {
       Files.write(part, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+      TextFiles.deleteStale(part);
     } catch (IOException e) {
       throw OutputPaths.unwritable(file, e);
     }

@@ -1,6 +1,7 @@
 package fingering.cli.file;
 
 import fingering.cli.terminal.PrintingStoppedException;
+import fingering.files.TextFiles;
 import fingering.musicxml.UnwritableScoreException;
 import fingering.musicxml.file.ScoreFile;
 import java.io.Closeable;
@@ -39,10 +40,10 @@ public final class OutputStreamer implements Closeable {
   private static Unfinished unfinished(Path target) {
     try {
       Path part = ScoreFile.temporarySibling(target.toAbsolutePath());
-      return new Unfinished(
-          target,
-          part,
-          Files.newBufferedWriter(part, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW));
+      Writer writer =
+          Files.newBufferedWriter(part, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+      TextFiles.deleteStale(part);
+      return new Unfinished(target, part, writer);
     } catch (IOException e) {
       throw OutputPaths.unwritable(target, e);
     }

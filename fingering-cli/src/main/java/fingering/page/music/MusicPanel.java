@@ -30,6 +30,7 @@ import gg.jte.html.HtmlContent;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -241,6 +242,11 @@ public final class MusicPanel {
   /** The lines of the music at a width. */
   public List<EngravedSystem> lines(double width) {
     return engraver.draw(width);
+  }
+
+  /** The lines of the music at a width, each drawn when it is asked for. */
+  public Iterator<EngravedSystem> drawing(double width) {
+    return engraver.lines(width).iterator();
   }
 
   /**

@@ -1,6 +1,7 @@
 package fingering.web.lesson;
 
 import com.google.common.collect.ImmutableList;
+import fingering.files.TextFiles;
 import fingering.lesson.Lesson;
 import fingering.lesson.LessonFile;
 import fingering.lesson.StoredLesson;
@@ -52,6 +53,7 @@ final class HistoryFile {
     try {
       Files.createDirectories(target.resolveSibling(""));
       Files.writeString(part, text, StandardOpenOption.CREATE_NEW);
+      TextFiles.deleteStale(part);
       Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
     } catch (IOException e) {
       deleted(part);

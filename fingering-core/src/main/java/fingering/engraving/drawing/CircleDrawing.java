@@ -5,6 +5,7 @@ import fingering.engraving.ink.Canvas;
 import fingering.engraving.ink.Ink;
 import fingering.engraving.ink.Kind;
 import fingering.engraving.ink.Style;
+import java.util.DoubleSummaryStatistics;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,9 @@ final class CircleDrawing {
   /** Half an ellipse drawn as one cubic curve: the share of the height that its handles need. */
   private static final double HANDLE = 4.0 / 3;
 
+  /** Times that differ by less are the same. */
+  private static final double SAME = 1e-6;
+
   private final Canvas canvas;
 
   CircleDrawing(Canvas canvas) {
@@ -31,12 +35,18 @@ final class CircleDrawing {
 
   void draw(Iterable<Circled> circles) {
     List<Ink> inks = canvas.inks();
+    // Most circles of a long part are in other lines.
+    DoubleSummaryStatistics times =
+        inks.stream().mapToDouble(Ink::time).filter(Double::isFinite).summaryStatistics();
     Set<Box> drawn = new HashSet<>();
     for (Circled circle : circles) {
+      if (circle.time() < times.getMin() - SAME || circle.time() > times.getMax() + SAME) {
+        continue;
+      }
       for (Kind kind : circle.kinds()) {
         Optional<Box> box =
             inks.stream()
-                .filter(ink -> ink.kind() == kind && Math.abs(ink.time() - circle.time()) < 1e-6)
+                .filter(ink -> ink.kind() == kind && Math.abs(ink.time() - circle.time()) < SAME)
                 .filter(ink -> kind != Kind.FINGER || ink.box().top() < MIDDLE)
                 .map(Ink::box)
                 .reduce(Box::union)

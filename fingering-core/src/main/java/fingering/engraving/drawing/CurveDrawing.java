@@ -17,7 +17,7 @@ import fingering.music.print.Side;
 import fingering.tables.Pitch;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -72,7 +72,7 @@ final class CurveDrawing {
   // ---- ties
 
   void ties() {
-    Map<Pitch, Spot> open = new HashMap<>();
+    Map<Pitch, Spot> open = new LinkedHashMap<>();
     List<Spot> all = new ArrayList<>();
     frame.spots().forEach(all::add);
     all.sort(Comparator.comparingDouble(Spot::time).thenComparing(spot -> !spot.chord().grace()));
@@ -136,16 +136,14 @@ final class CurveDrawing {
   // ---- slurs
 
   void slurs(List<Slur> slurs) {
-    List<Slur> sorted = new ArrayList<>(slurs);
-    sorted.sort(Comparator.comparingDouble(slur -> times.of(slur.to()) - times.of(slur.from())));
-    for (Slur slur : sorted) {
-      double begin = times.of(slur.from());
-      double end = times.of(slur.to());
-      if (end < frame.from() - 1e-9 || begin >= frame.to() - 1e-9) {
-        continue;
-      }
-      slur(slur, begin, end);
-    }
+    slurs.stream()
+        .filter(this::here)
+        .sorted(Comparator.comparingDouble(slur -> times.of(slur.to()) - times.of(slur.from())))
+        .forEach(slur -> slur(slur, times.of(slur.from()), times.of(slur.to())));
+  }
+
+  private boolean here(Slur slur) {
+    return times.of(slur.to()) >= frame.from() - 1e-9 && times.of(slur.from()) < frame.to() - 1e-9;
   }
 
   private void slur(Slur slur, double begin, double end) {

@@ -9,10 +9,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The times of all notes of a part, in quarter notes from its start, and what is tied to what. */
 public final class Times {
   private final Map<NoteAddress, Double> times = new HashMap<>();
+  private final Optional<NoteAddress> first;
 
   /** Notes that a tie leads to, by the time of that note, and where it comes from. */
   private record Tie(NoteAddress to, double from, double at) {}
@@ -40,6 +42,7 @@ public final class Times {
         }
       }
     }
+    first = times.keySet().stream().min(NoteAddress::compareTo);
   }
 
   /** The time of a note; before or after everything if it is not among the measures. */
@@ -48,8 +51,9 @@ public final class Times {
     if (time != null) {
       return time;
     }
-    NoteAddress first = times.keySet().stream().min(NoteAddress::compareTo).orElse(address);
-    return address.compareTo(first) < 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+    return first.filter(note -> address.compareTo(note) < 0).isPresent()
+        ? Double.NEGATIVE_INFINITY
+        : Double.POSITIVE_INFINITY;
   }
 
   /** The notes of a system to which ties lead from the system before. */

@@ -250,6 +250,7 @@ public final class ScoreFile {
           }
         }
         written = true;
+        TextFiles.deleteStale(temporary);
         return new StagedScore(this, target, temporary, replaceable);
       } finally {
         if (!written) {

@@ -19,6 +19,7 @@ import fingering.musicxml.print.PrintCollector;
 import fingering.musicxml.timeline.Fault;
 import fingering.musicxml.timeline.Faults;
 import fingering.musicxml.timeline.LeftOut;
+import fingering.musicxml.timeline.MeasureNames;
 import fingering.musicxml.timeline.PartClock;
 import fingering.musicxml.timeline.PartTimeline;
 import fingering.musicxml.timeline.PizzicatoMarks;
@@ -61,6 +62,7 @@ final class PartReader {
   private final PartClock clock;
 
   private final List<Measure> measures = new ArrayList<>();
+  private final MeasureNames names = new MeasureNames();
   private final ImmutableSet.Builder<Integer> implicit = ImmutableSet.builder();
   private final List<WrittenNote> notes = new ArrayList<>();
   private final ImmutableList.Builder<TempoMark> tempi = ImmutableList.builder();
@@ -146,19 +148,22 @@ final class PartReader {
   /** Reads the next measure. What cannot be read is left out and remarked on. */
   void measure(ScorePartwise.Part.Measure measure) {
     int index = clock.measure();
+    boolean unprinted = measure.getImplicit() == YesNo.YES;
     clock.beginMeasure(
-        measure.getNumber() == null
-            ? String.valueOf(index + 1)
-            : XmlText.printable(measure.getNumber()));
+        names.next(
+            measure.getNumber() == null
+                ? String.valueOf(index + 1)
+                : XmlText.printable(measure.getNumber()),
+            unprinted));
     measureFifths = fifths;
     rehearsal = "";
     noteIndex = 0;
-    if (measure.getImplicit() == YesNo.YES) {
+    if (unprinted) {
       implicit.add(index);
     }
     measure.getNoteOrBackupOrForward().forEach(this::element);
     trills.endMeasure(notes);
-    print.endMeasure(index, measure.getImplicit() != YesNo.YES);
+    print.endMeasure(index, !unprinted);
     measures.add(clock.endMeasure(measureFifths, rehearsal));
   }
 

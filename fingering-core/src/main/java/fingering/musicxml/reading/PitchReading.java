@@ -41,9 +41,11 @@ final class PitchReading {
       return new PitchReading(
           0,
           Optional.of(
-              "the notes are read as sounding at their pitches in the file, because an octave lower %s in measure %s would be below the lowest string"
+              "the notes are read as sounding as written, because %s in measure %s would be below the lowest string an octave lower; a printed part for the %s is an octave above the sound"
                   .formatted(
-                      note.pitch().display(), part.measures().get(note.measure()).number())));
+                      note.pitch().display(),
+                      part.measures().get(note.measure()).number(),
+                      instrument.nameInSentence())));
     }
     return new PitchReading(
         octaves,

@@ -98,7 +98,6 @@ record StringReading(ImmutableList<PrintedString> printed, ImmutableList<String>
             .limit(LISTED)
             .map(one -> one.description() + " (to " + one.end().description() + ")")
             .collect(Collectors.joining(", "))
-        + (more > 0 ? " and " + more + (more == 1 ? " more place" : " more places") : "")
-        + "; --ignore-words ignores these words";
+        + (more > 0 ? " and " + more + (more == 1 ? " more place" : " more places") : "");
   }
 }

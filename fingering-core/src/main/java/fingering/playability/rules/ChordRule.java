@@ -17,6 +17,7 @@ import fingering.playability.rules.Findings.Merge;
 import fingering.playability.rules.Findings.Message;
 import fingering.tables.Instrument;
 import fingering.tables.OpenString;
+import fingering.tables.Position;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,7 @@ public final class ChordRule implements CheckRule {
   private static final double MICROS = 1e6;
   private static final String DIVIDE = "Write 'div.' above it.";
 
+  private final CheckLevel level;
   private final int mostStrings;
   private final int mostStopped;
   private final double longestMicros;
@@ -36,6 +38,7 @@ public final class ChordRule implements CheckRule {
 
   /** Creates the rule for a level. */
   public ChordRule(CheckLevel level) {
+    this.level = level;
     mostStrings = level.number(Threshold.STRINGS_AT_ONCE);
     mostStopped = level.number(Threshold.STOPPED_AT_ONCE);
     longestMicros = level.seconds(Threshold.CHORD_HELD) * MICROS;
@@ -74,7 +77,8 @@ public final class ChordRule implements CheckRule {
     }
     int strings = grips.get(0).placements().size();
     int fingers = fewestFingers(grips);
-    if (strings > mostStrings || fingers > mostStopped) {
+    boolean beyondLevel = strings > mostStrings || fingers > mostStopped;
+    if (beyondLevel) {
       findings.add(
           FindingKind.DOUBLE_STOP_BEYOND_LEVEL,
           Merge.IN_A_SECTION,
@@ -83,7 +87,7 @@ public final class ChordRule implements CheckRule {
           moment,
           () -> beyondLevel(moment, strings, fingers, canDivide));
     }
-    if (canDivide) {
+    if (canDivide && !beyondLevel && inPosition(music.instrument(), grips)) {
       findings.add(
           FindingKind.DIVISI_NOT_MARKED,
           Merge.IN_A_SECTION,
@@ -91,7 +95,8 @@ public final class ChordRule implements CheckRule {
           strings,
           moment,
           () -> divisiNotMarked(moment));
-    } else if (moment.starting().size() > BOWED_AT_ONCE
+    } else if (!canDivide
+        && moment.starting().size() > BOWED_AT_ONCE
         && !moment.pizzicato()
         && moment.soundMicros() > longestMicros
         && !music.prints().tremolo(moment.starting(), Role.ALONE)) {
@@ -103,6 +108,11 @@ public final class ChordRule implements CheckRule {
           moment,
           () -> notSustained(moment));
     }
+  }
+
+  private boolean inPosition(Instrument instrument, ImmutableList<Grip> grips) {
+    Position highest = level.highest(instrument);
+    return grips.stream().anyMatch(grip -> grip.frame().position().compareTo(highest) <= 0);
   }
 
   private void outOfReach(PartMusic music, Moment moment, boolean canDivide, Findings findings) {
@@ -216,12 +226,12 @@ public final class ChordRule implements CheckRule {
   private static Message beyondLevel(Moment moment, int strings, int fingers, boolean canDivide) {
     String what =
         fingers == 0
-            ? strings + " open strings"
+            ? strings + " open strings at once"
             : strings == fingers
-                ? strings + " stopped strings"
-                : strings + " strings, " + fingers + " of them stopped";
+                ? strings + " stopped strings at once"
+                : strings + " strings at once, " + fingers + " of them stopped";
     return new Message(
-        "%s needs %s at once, which players at this level have not learned"
+        "%s needs %s, which players at this level have not learned"
             .formatted(NoteText.of(moment.sounding()), what),
         canDivide ? DIVIDE : "Keep one note, or one note with an open string.");
   }

@@ -41,7 +41,7 @@ public final class ClefRule implements CheckRule {
         findings.add(
             FindingKind.CLEF_NOT_USUAL,
             Merge.IN_A_SECTION,
-            Severity.WORTH_KNOWING,
+            Severity.RISKY,
             0,
             moment,
             () ->

@@ -84,15 +84,26 @@ public final class Findings {
   }
 
   private static final class Run {
-    private final Place from;
+    private final List<Place> measures = new ArrayList<>();
     private Place to;
     private Spot hardest;
     private int spots = 1;
 
     Run(Place place, Spot spot) {
-      from = place;
+      measures.add(place);
       to = place;
       hardest = spot;
+    }
+
+    void add(Place place, Spot spot) {
+      if (place.measureIndex() != to.measureIndex()) {
+        measures.add(place);
+      }
+      to = place;
+      spots++;
+      if (spot.harderThan(hardest)) {
+        hardest = spot;
+      }
     }
   }
 
@@ -111,11 +122,7 @@ public final class Findings {
   void add(FindingKind kind, Merge merge, Place place, Spot spot) {
     Run run = runs.get(kind);
     if (run != null && mergeable(run.to, place, merge)) {
-      run.to = place;
-      run.spots++;
-      if (spot.harderThan(run.hardest)) {
-        run.hardest = spot;
-      }
+      run.add(place, spot);
       return;
     }
     if (run != null) {
@@ -149,8 +156,9 @@ public final class Findings {
             kind,
             run.hardest.severity,
             part,
-            run.from,
+            run.measures.get(0),
             run.to,
+            ImmutableList.copyOf(run.measures),
             run.hardest.notes,
             message.reason + others,
             message.suggestion.isEmpty() ? Optional.empty() : Optional.of(message.suggestion)));

@@ -19,6 +19,7 @@ import fingering.tables.Pitch;
 public final class RangeRule implements CheckRule {
   private final CheckLevel level;
   private final Instruments instruments;
+  private final OctaveMove move;
 
   /**
    * Creates the rule for a level.
@@ -28,6 +29,7 @@ public final class RangeRule implements CheckRule {
   public RangeRule(CheckLevel level, Instruments instruments) {
     this.level = level;
     this.instruments = instruments;
+    move = new OctaveMove(level);
   }
 
   @Override
@@ -63,7 +65,14 @@ public final class RangeRule implements CheckRule {
             severity,
             distance,
             ImmutableList.of(note),
-            () -> low ? below(instrument, note, extended) : above(instrument, note)));
+            () ->
+                low
+                    ? below(music, moment, note, extended)
+                    : new Message(
+                        note.written().display()
+                            + " is beyond the end of the %s fingerboard"
+                                .formatted(instrument.nameInSentence()),
+                        moved(music, moment, note, true))));
   }
 
   /** Returns whether the instrument has the note in its standard tuning. */
@@ -79,7 +88,8 @@ public final class RangeRule implements CheckRule {
             string -> instrument.id().equals("bass") && string.lowest().midi() <= note.midi());
   }
 
-  private Message below(Instrument instrument, Note note, boolean extended) {
+  private Message below(PartMusic music, Moment moment, Note note, boolean extended) {
+    Instrument instrument = music.instrument();
     String reason =
         "%s is below the lowest string of the %s, %s"
             .formatted(
@@ -88,17 +98,20 @@ public final class RangeRule implements CheckRule {
                 written(instrument, instrument.lowest()));
     return new Message(
         reason,
-        extended
-            ? "Only basses with a fifth string or a C extension have it: add the upper octave in"
-                + " small notes for the others."
-            : "Write it an octave higher, or give it to a lower instrument.");
+        !extended
+            ? moved(music, moment, note, false)
+            : level.yes(Threshold.BASS_TO_LOW_C)
+                ? "Only basses with a fifth string or a C extension have it: add the upper octave"
+                    + " in small notes for the others."
+                : "Only basses with a fifth string or a C extension have it: write it an octave"
+                    + " higher.");
   }
 
-  private static Message above(Instrument instrument, Note note) {
-    return new Message(
-        "%s is beyond the end of the %s fingerboard"
-            .formatted(note.written().display(), instrument.nameInSentence()),
-        "Write it an octave lower, or give it to a higher instrument.");
+  private String moved(PartMusic music, Moment moment, Note note, boolean high) {
+    String other = "give it to a " + (high ? "higher" : "lower") + " instrument.";
+    return move.words(music, moment, note, !high)
+        .map(octaves -> "Write it " + octaves + ", or " + other)
+        .orElse("G" + other.substring(1));
   }
 
   /** Returns a sounding pitch as written in the instrument's parts. */

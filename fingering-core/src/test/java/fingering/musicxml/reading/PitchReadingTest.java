@@ -70,7 +70,9 @@ class PitchReadingTest {
     Passage passage = bass(attributes("", ""), "F1");
     assertThat(only(passage).sounding()).hasToString("F1");
     assertThat(passage.remarks())
-        .anyMatch(remark -> remark.contains("F1 in measure 1 would be below the lowest string"));
+        .anyMatch(
+            remark ->
+                remark.contains("F1 in measure 1 would be below the lowest string an octave"));
     assertThat(only(bass(attributes("", ""), "E2")).sounding()).hasToString("E1");
   }
 

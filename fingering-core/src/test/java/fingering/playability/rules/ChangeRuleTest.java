@@ -7,6 +7,7 @@ import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import fingering.playability.Finding;
 import fingering.playability.FindingKind;
 import fingering.playability.Scored;
+import fingering.playability.Severity;
 import org.junit.jupiter.api.Test;
 
 /** Time for changes, clefs and strings: common practice, no source. */
@@ -127,7 +128,8 @@ class ChangeRuleTest {
     assertThat(Scored.of("Viola", "[C3] A4/4").findings("beginner", FindingKind.CLEF_NOT_USUAL))
         .isEmpty();
     assertThat(Scored.of("Viola", "[G2] A4/4").findings("beginner", FindingKind.CLEF_NOT_USUAL))
-        .hasSize(1);
+        .extracting(Finding::severity)
+        .containsExactly(Severity.RISKY);
     assertThat(Scored.of("Viola", "[G2] A4/4").findings("intermediate", FindingKind.CLEF_NOT_USUAL))
         .isEmpty();
   }

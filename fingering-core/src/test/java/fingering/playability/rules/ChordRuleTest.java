@@ -7,6 +7,7 @@ import fingering.playability.FindingKind;
 import fingering.playability.Forces;
 import fingering.playability.Scored;
 import fingering.playability.Severity;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Double stops and chords: common practice, no source, unless one is named. */
@@ -109,6 +110,24 @@ class ChordRuleTest {
             Scored.of("Violin", "A3/4 & r/1 F4/3")
                 .findings("advanced", FindingKind.HELD_NOTE_LET_GO))
         .isEmpty();
+  }
+
+  @Test
+  void chordThatMustBeDividedIsOneFinding() {
+    // Three strings, and a double stop that only a higher position has.
+    for (String chord : List.of("C3+G3+E4/4", "C3+C5/4")) {
+      assertThat(Scored.of("Violas", chord).check("intermediate").findings())
+          .singleElement()
+          .satisfies(
+              finding -> assertThat(finding.suggestion()).contains("Write 'div.' above it."));
+    }
+    assertThat(
+            Scored.of("Violas", "C3+G3+E4/4")
+                .findings("intermediate", FindingKind.DOUBLE_STOP_BEYOND_LEVEL))
+        .extracting(Finding::reason)
+        .singleElement()
+        .asString()
+        .startsWith("C3+G3+E4 needs 3 strings at once, 1 of them stopped, which players");
   }
 
   @Test

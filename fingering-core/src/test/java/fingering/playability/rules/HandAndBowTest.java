@@ -2,9 +2,12 @@ package fingering.playability.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fingering.playability.Finding;
 import fingering.playability.FindingKind;
 import fingering.playability.Scored;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Smallest cases of the rules of hand and bow: common practice, no source. */
 class HandAndBowTest {
@@ -58,6 +61,48 @@ class HandAndBowTest {
               assertThat(finding.reason()).startsWith("A6 needs").contains("2 more places");
               assertThat(finding.notes()).hasSize(1);
             });
+  }
+
+  @Test
+  void findingNamesOnlyTheMeasuresThatHaveTheProblem() {
+    assertThat(
+            Scored.of("Violin", "F6/4 | A4/4 | F6/4 | A6/4 | A4/4 | F6/4 | A4/4")
+                .findings("beginner", FindingKind.POSITION_BEYOND_LEVEL))
+        .extracting(Finding::where)
+        .containsExactly("m. 1, 3–4, 6");
+    assertThat(
+            Scored.of("Violin", "F6/4 | A4/4 | ".repeat(7) + "A4/4")
+                .findings("beginner", FindingKind.POSITION_BEYOND_LEVEL))
+        .extracting(Finding::where)
+        .containsExactly("m. 1–13");
+  }
+
+  @Test
+  void ofTwoNotesInOnePositionTheHigherOneIsDescribed() {
+    assertThat(
+            Scored.of("Cello", "[F4] A4/2 C5/2")
+                .findings("intermediate", FindingKind.POSITION_BEYOND_LEVEL))
+        .extracting(finding -> finding.notes().get(0).written().toString())
+        .containsExactly("C5");
+    assertThat(
+            Scored.of("Cello", "[F4] A5/2 C6/2 A5/4")
+                .findings("intermediate", FindingKind.POSITION_BEYOND_LEVEL))
+        .extracting(finding -> finding.reason().split(" ", 2)[0])
+        .containsExactly("C6");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Violin, B6/4, 'Write it an octave lower, or add an easier ossia.'",
+    "Violin, D7/4, 'Write it two octaves lower, or add an easier ossia.'",
+    "Violin, G3+B5/4, Keep one of the notes.",
+    "Violins, G3+B5/4, 'Write ''div.'' above it.'",
+    "Violins, C6+E6/4, 'Write it lower, or add an easier ossia.'",
+  })
+  void suggestionLiesInThePositionsOfTheLevel(String part, String music, String suggestion) {
+    assertThat(Scored.of(part, music).findings("beginner", FindingKind.POSITION_BEYOND_LEVEL))
+        .extracting(finding -> finding.suggestion().orElseThrow())
+        .containsExactly(suggestion);
   }
 
   @Test

@@ -44,6 +44,20 @@ class RangeRuleTest {
     return score.part(part, note + "/1 r/3").findings("advanced", FindingKind.OUT_OF_RANGE);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "Violin, F#3, an octave higher",
+    "Violin, F2, two octaves higher",
+    "Violin, B7, two octaves lower",
+    "Violin, C9, 3 octaves lower",
+    "Viola, B2, an octave higher",
+  })
+  void suggestionCanBePlayedAtTheLevel(String part, String note, String move) {
+    assertThat(Scored.of(part, note + "/4").findings("intermediate", FindingKind.OUT_OF_RANGE))
+        .extracting(finding -> finding.suggestion().orElseThrow())
+        .satisfiesExactly(text -> assertThat(text).startsWith("Write it " + move + ", or give"));
+  }
+
   @Test
   void notesInRangeAreStillChecked() {
     ScoreCheck check = Scored.of("Violin", "C9/1 A4/1 F3/1 r/1 | A3+B3/1 r/3").check("advanced");
@@ -69,7 +83,10 @@ class RangeRuleTest {
         .extracting(Finding::severity)
         .containsExactly(Severity.RISKY, Severity.RISKY);
     assertThat(music.findings("intermediate", FindingKind.OUT_OF_RANGE))
-        .extracting(Finding::severity)
-        .containsOnly(Severity.UNPLAYABLE);
+        .allSatisfy(
+            finding -> {
+              assertThat(finding.severity()).isEqualTo(Severity.UNPLAYABLE);
+              assertThat(finding.suggestion().orElseThrow()).contains("an octave higher");
+            });
   }
 }

@@ -121,7 +121,7 @@ final class AuditionHandler implements Handler {
                                     .instrument()
                                     .nameInSentence()))
                     .collect(ImmutableList.toImmutableList()),
-                ScaleMenus.instruments(""),
+                ScaleMenus.instruments(students.instrument()),
                 listing.problems())));
   }
 

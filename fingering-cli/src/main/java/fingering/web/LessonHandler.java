@@ -8,6 +8,7 @@ import com.google.common.collect.ImmutableMap;
 import com.google.common.primitives.Ints;
 import fingering.lesson.Lesson;
 import fingering.lesson.LessonPlan;
+import fingering.music.BeatUnit;
 import fingering.music.Moment;
 import fingering.music.SlurChanges;
 import fingering.music.Tempo;
@@ -130,7 +131,10 @@ final class LessonHandler implements Handler {
           change.isPresent()
               ? lessons.change(id, revision, change.get())
               : lessons.choose(
-                  id, revision, (now, planned) -> OpenLessons.step(now, chosen(now, form)));
+                  id,
+                  revision,
+                  (now, planned) ->
+                      OpenLessons.step(now, chosen(now, planned.passage().tempo().unit(), form)));
       return Optional.of(pages.answer(state, form, request.page()));
     } catch (InfeasibleBriefException e) {
       return Optional.of(conflict(request.path(), id, form, e));
@@ -197,7 +201,7 @@ final class LessonHandler implements Handler {
     return edit.demanding(key, field(form, "value") + "@" + span);
   }
 
-  private Lesson chosen(OpenLesson now, Map<String, String> form) {
+  private Lesson chosen(OpenLesson now, BeatUnit beat, Map<String, String> form) {
     Optional<String> student = given(form, "student");
     Optional<String> part = given(form, "part");
     return now.lesson()
@@ -213,7 +217,7 @@ final class LessonHandler implements Handler {
         // Places in another part are other notes.
         .withSlurs(part.equals(now.lesson().part()) ? now.lesson().slurs() : SlurChanges.NONE)
         .withMeasures(given(form, "measures"))
-        .withTempo(given(form, "tempo").map(Tempo::parse));
+        .withTempo(given(form, "tempo").map(text -> Tempo.parse(text, beat)));
   }
 
   private static Optional<String> given(Map<String, String> form, String name) {

@@ -6,7 +6,6 @@ import com.google.common.util.concurrent.Striped;
 import fingering.lesson.Lesson;
 import fingering.lesson.StoredLesson;
 import fingering.musicxml.file.ScoreFile;
-import fingering.musicxml.reading.PartInfo;
 import fingering.musicxml.reading.Score;
 import fingering.musicxml.reading.ScoreReader;
 import fingering.search.Cancellation;
@@ -16,7 +15,6 @@ import fingering.web.folder.FileStamp;
 import fingering.web.folder.ScoreName;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,9 +28,6 @@ import java.util.function.Function;
  * here. Thread-safe: the changes of one lesson are made one after another.
  */
 public final class OpenLessons {
-  /** More are forgotten, the one not used for longest first; they are saved already. */
-  private static final int MOST = 12;
-
   private static final int LOCKS = 64;
 
   /** Nobody waits longer for plans. */
@@ -41,7 +36,7 @@ public final class OpenLessons {
   private final Adviser adviser;
   private final LessonKeeper keeper;
   private final HistoryKeeper histories;
-  private final Map<String, OpenLesson> open = new LinkedHashMap<>(MOST, 0.75f, true);
+  private final LessonShelf shelf = new LessonShelf();
   private final Striped<Lock> locks = Striped.lock(LOCKS);
 
   /** The last request for other music, by the id of its lesson. It overtakes earlier ones. */
@@ -97,7 +92,7 @@ public final class OpenLessons {
               stamp,
               read,
               score,
-              withPart(lesson, score),
+              UsualPart.in(lesson, score),
               lesson.text().isEmpty() ? History.NONE : histories.read(lesson),
               Optional.empty());
       put(opened);
@@ -122,30 +117,6 @@ public final class OpenLessons {
     };
   }
 
-  /** The first part for strings, if the lesson names none. */
-  private static StoredLesson withPart(StoredLesson stored, Score score) {
-    Lesson lesson = stored.lesson();
-    Optional<String> part =
-        lesson
-            .part()
-            .map(score::part)
-            .or(
-                () ->
-                    score.parts().stream()
-                        .filter(info -> info.isString() && score.hasNotes(info))
-                        .findFirst())
-            .or(
-                () ->
-                    score.parts().stream()
-                        .filter(info -> info.instrument().isPresent() && score.hasNotes(info))
-                        .findFirst())
-            .or(() -> score.parts().stream().filter(score::hasNotes).findFirst())
-            .or(() -> score.parts().stream().findFirst())
-            .map(PartInfo::number)
-            .map(String::valueOf);
-    return new StoredLesson(stored.file(), lesson.withPart(part), stored.text());
-  }
-
   /**
    * Opens a new lesson on the score, the music and the demands of another one. It is saved in a
    * file of its own with its first change.
@@ -158,17 +129,33 @@ public final class OpenLessons {
     return copied;
   }
 
-  public synchronized Optional<OpenLesson> get(String id) {
-    return Optional.ofNullable(open.get(id));
+  public Optional<OpenLesson> get(String id) {
+    return shelf.get(id);
   }
 
   /**
-   * An open lesson, or one that is opened now; empty if there is none of that id.
+   * An open lesson, or one that is opened now, perhaps again; empty if there is none of that id.
    *
    * @param files the files of the teacher by their ids
    */
   public Optional<OpenLesson> opened(String id, Function<String, Optional<Path>> files) {
-    return get(id).or(() -> files.apply(id).map(file -> in(file).orElseGet(() -> open(id, file))));
+    return get(id)
+        .or(() -> shelf.away(id).flatMap(one -> again(id, one)))
+        .or(() -> files.apply(id).map(file -> in(file).orElseGet(() -> open(id, file))));
+  }
+
+  /** A lesson that was put away; empty if it cannot be the same, as it was never saved. */
+  private Optional<OpenLesson> again(String id, LessonShelf.PutAway one) {
+    Optional<OpenLesson> elsewhere = one.unsaved().isPresent() ? Optional.empty() : in(one.file());
+    if (elsewhere.isPresent()) {
+      return elsewhere;
+    }
+    OpenLesson opened = open(id, one.file(), one.name(), one.dropped()).shownAs(one.revision());
+    if (one.unsaved().filter(lesson -> !lesson.equals(opened.lesson())).isPresent()) {
+      return Optional.empty();
+    }
+    put(opened);
+    return Optional.of(opened);
   }
 
   private OpenLesson open(String id, Path file) {
@@ -176,17 +163,12 @@ public final class OpenLessons {
   }
 
   /** The open lesson that is saved in a file; empty if it is not open. */
-  public synchronized Optional<OpenLesson> in(Path file) {
-    return open.values().stream()
-        .filter(lesson -> lesson.saved() && lesson.stored().file().equals(file))
-        .findFirst();
+  public Optional<OpenLesson> in(Path file) {
+    return shelf.in(file);
   }
 
-  private synchronized void put(OpenLesson lesson) {
-    open.put(lesson.id(), lesson);
-    if (open.size() > MOST) {
-      open.remove(open.keySet().iterator().next());
-    }
+  private void put(OpenLesson lesson) {
+    shelf.put(lesson);
   }
 
   /**
@@ -341,7 +323,7 @@ public final class OpenLessons {
         boolean other = !read.lesson().score().equals(now.lesson().score());
         now =
             now.changed(
-                other ? read : withPart(read, now.score()),
+                other ? read : UsualPart.in(read, now.score()),
                 now.history().after(now.lesson()),
                 now.planned());
         remark = text("open.edited", now.name());

@@ -422,7 +422,7 @@
     }
     mark();
     // What was refused stays in its field until the next change, whatever is read in between.
-    if (event.detail.successful && (event.detail.requestConfig.verb === "post" || path.endsWith("/plans"))) {
+    if (event.detail.xhr.status === 200 && (event.detail.requestConfig.verb === "post" || path.endsWith("/plans"))) {
       follow();
     }
     if (place !== 0 && event.detail.requestConfig.verb === "post") {

@@ -75,7 +75,13 @@ final class CompareTextTest {
             + " D2 (^FA) (dcBA) | !p! G6 z2 |";
     assertThat(
             Session.of(
-                    "compare", "--abc", kestrel, "--instrument", "viola", "--player", "../docs/examples/imke.yaml")
+                    "compare",
+                    "--abc",
+                    kestrel,
+                    "--instrument",
+                    "viola",
+                    "--player",
+                    "../docs/examples/imke.yaml")
                 .succeeded()
                 .out()
                 .replaceAll("\\s+", " "))

@@ -112,8 +112,7 @@ public final class Screen extends PrintWriter {
     String line = "fingering: " + sentence;
     return environment.containsKey(COLUMNS)
         ? String.join(
-            System.lineSeparator(),
-            TextLayout.wrap(line, columns(environment), CONTINUED))
+            System.lineSeparator(), TextLayout.wrap(line, columns(environment), CONTINUED))
         : line;
   }
 

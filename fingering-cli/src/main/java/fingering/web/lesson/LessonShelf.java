@@ -26,8 +26,7 @@ final class LessonShelf {
    * @param revision what the page shows
    * @param unsaved what it said if it is not saved
    */
-  record PutAway(
-      Path file, String name, boolean dropped, int revision, Optional<Lesson> unsaved) {
+  record PutAway(Path file, String name, boolean dropped, int revision, Optional<Lesson> unsaved) {
     private static PutAway of(OpenLesson lesson) {
       Path file =
           lesson.saved()

@@ -160,7 +160,8 @@ class ScreenTest {
 
   @Test
   void errorsAreWrappedInATerminalAndOneLineElsewhere() {
-    String sentence = "Viola has no measures '500': " + "it has measures 1 to 267 and marks; ".repeat(4);
+    String sentence =
+        "Viola has no measures '500': " + "it has measures 1 to 267 and marks; ".repeat(4);
     String[] lines =
         Screen.complaint(sentence, ImmutableMap.of("COLUMNS", "80")).split(System.lineSeparator());
     assertThat(lines).hasSizeGreaterThan(1).allMatch(line -> line.length() <= COLUMNS);

@@ -35,7 +35,8 @@ record MeasureRange(int first, int last, Optional<String> remark) {
 
     // "movement 2, 9-24"; "movement 2" is all of it.
     private static final Pattern MOVEMENT =
-        Pattern.compile("(?:movement|mvt\\.?)\\s*(\\d{1,4})\\s*[,:]?\\s*(.*)", Pattern.CASE_INSENSITIVE);
+        Pattern.compile(
+            "(?:movement|mvt\\.?)\\s*(\\d{1,4})\\s*[,:]?\\s*(.*)", Pattern.CASE_INSENSITIVE);
 
     private final ImmutableList<Measure> measures;
     private final ImmutableSet<Integer> implicit;
@@ -189,7 +190,8 @@ record MeasureRange(int first, int last, Optional<String> remark) {
           last,
           Optional.of(
               movements > 1
-                  ? remark + "; for another, write its movement: movement %d, 9-24".formatted(movements)
+                  ? remark
+                      + "; for another, write its movement: movement %d, 9-24".formatted(movements)
                   : remark));
     }
 

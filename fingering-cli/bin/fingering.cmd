@@ -6,8 +6,8 @@ set "here=%~dp0.."
 set "jar=%here%\lib\fingering.jar"
 if exist "%here%\pom.xml" set "jar=%here%\target\fingering.jar"
 if not exist "%jar%" if exist "%here%\pom.xml" (
-  echo fingering: building Fingering with Maven, this once: about a minute, or several on a busy machine or where Maven 1>&2
-  echo   downloads libraries first. 1>&2
+  echo fingering: building Fingering with Maven, this once: about a minute, or 1>&2
+  echo   several on a busy machine or where Maven downloads libraries first. 1>&2
   pushd "%here%\.."
   call mvn -q -B -Dmaven.test.skip=true package 1>&2
   if errorlevel 1 (

@@ -51,7 +51,7 @@ public final class Main {
       out = screen(new FileOutputStream(FileDescriptor.out), "stdout");
       err = screen(System.err, "stderr");
     } catch (SelectionException e) {
-      System.err.println("fingering: " + e.getMessage());
+      System.err.println(Screen.complaint(String.valueOf(e.getMessage())));
       return ExitCode.REFUSED;
     }
     int code = run(out, err, arguments);
@@ -72,7 +72,7 @@ public final class Main {
     if (failure.isEmpty() || FileProblem.readerHasEnded(failure.get())) {
       return code;
     }
-    err.println("fingering: " + FileProblem.printing(failure.get()));
+    err.println(Screen.complaint(FileProblem.printing(failure.get())));
     return ExitCode.REFUSED;
   }
 
@@ -89,13 +89,13 @@ public final class Main {
           exception
               .getCommandLine()
               .getErr()
-              .println("fingering: " + UsageError.sentence(exception, Commands.ALL));
+              .println(Screen.complaint(UsageError.sentence(exception, Commands.ALL)));
           return ExitCode.REFUSED;
         });
     line.setExecutionExceptionHandler(
         (exception, command, parsed) -> {
           if (!(exception instanceof PrintingStoppedException)) {
-            command.getErr().println("fingering: " + ErrorMessage.sentence(exception));
+            command.getErr().println(Screen.complaint(ErrorMessage.sentence(exception)));
           }
           return ErrorMessage.isExpected(exception) ? ExitCode.REFUSED : ExitCode.FAILED;
         });
@@ -103,7 +103,7 @@ public final class Main {
       return line.execute(arguments);
     } catch (OutOfMemoryError e) {
       // No file is left half written: each is moved into place when it is complete.
-      err.println("fingering: " + ErrorMessage.sentence(e));
+      err.println(Screen.complaint(ErrorMessage.sentence(e)));
       return ExitCode.REFUSED;
     }
   }

@@ -48,9 +48,9 @@ final class PageStyle {
     return Templates.elements(read("page.css") + music() + read("player.css") + read("gift.css"));
   }
 
-  /** The scripts of the file for a student: they unpack the music and play it. */
+  /** The scripts of the file for a student: they unpack and play the music, and keep the ticks. */
   static String player() {
-    return read("unpack.js") + read("player.js");
+    return read("unpack.js") + read("player.js") + read("ticks.js");
   }
 
   /** The style of drawn music. */

@@ -97,7 +97,7 @@ final class AuditionHandler implements Handler {
                                     .instrument()
                                     .nameInSentence()))
                     .collect(ImmutableList.toImmutableList()),
-                ScaleMenus.instruments(""),
+                ScaleMenus.instruments(context.students().instrument()),
                 listing.problems())));
   }
 

@@ -8,6 +8,7 @@ import com.google.common.collect.ImmutableMap;
 import com.google.common.primitives.Ints;
 import fingering.lesson.Lesson;
 import fingering.lesson.LessonPlan;
+import fingering.music.BeatUnit;
 import fingering.music.Moment;
 import fingering.music.SlurChanges;
 import fingering.music.Tempo;
@@ -23,6 +24,7 @@ import fingering.tables.FingeringException;
 import fingering.web.folder.StudentsFolder;
 import fingering.web.folder.TeachersFolder;
 import fingering.web.lesson.DemandChips;
+import fingering.web.lesson.FittingDemands;
 import fingering.web.lesson.LessonEdit;
 import fingering.web.lesson.OpenLesson;
 import fingering.web.lesson.OpenLessons;
@@ -34,6 +36,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -129,8 +132,7 @@ final class LessonHandler implements Handler {
       OpenLessons.State state =
           change.isPresent()
               ? lessons.change(id, revision, change.get())
-              : lessons.choose(
-                  id, revision, (now, planned) -> OpenLessons.step(now, chosen(now, form)));
+              : chosen(id, revision, form);
       return Optional.of(pages.answer(state, form, request.page()));
     } catch (InfeasibleBriefException e) {
       return Optional.of(conflict(request.path(), id, form, e));
@@ -197,7 +199,30 @@ final class LessonHandler implements Handler {
     return edit.demanding(key, field(form, "value") + "@" + span);
   }
 
-  private Lesson chosen(OpenLesson now, Map<String, String> form) {
+  /** Chooses other music or another student. Demands on other music are left out. */
+  private OpenLessons.State chosen(String id, int revision, Map<String, String> form) {
+    AtomicBoolean fewer = new AtomicBoolean();
+    OpenLessons.State state =
+        lessons.choose(
+            id,
+            revision,
+            (now, planned) -> {
+              Lesson wanted = chosen(now, planned.passage().tempo().unit(), form);
+              boolean samePart = wanted.part().equals(now.lesson().part());
+              boolean same = samePart && wanted.measures().equals(now.lesson().measures());
+              Lesson fitting =
+                  same
+                      ? wanted
+                      : FittingDemands.in(wanted, now.score(), planned.passage(), samePart);
+              fewer.set(!fitting.equals(wanted));
+              return OpenLessons.step(now, fitting);
+            });
+    return fewer.get() && state.remark().isEmpty()
+        ? new OpenLessons.State(state.open(), text("open.fewer-demands"))
+        : state;
+  }
+
+  private Lesson chosen(OpenLesson now, BeatUnit beat, Map<String, String> form) {
     Optional<String> student = given(form, "student");
     Optional<String> part = given(form, "part");
     return now.lesson()
@@ -213,7 +238,7 @@ final class LessonHandler implements Handler {
         // Places in another part are other notes.
         .withSlurs(part.equals(now.lesson().part()) ? now.lesson().slurs() : SlurChanges.NONE)
         .withMeasures(given(form, "measures"))
-        .withTempo(given(form, "tempo").map(Tempo::parse));
+        .withTempo(given(form, "tempo").map(text -> Tempo.parse(text, beat)));
   }
 
   private static Optional<String> given(Map<String, String> form, String name) {

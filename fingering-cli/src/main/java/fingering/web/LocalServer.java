@@ -93,7 +93,6 @@ public final class LocalServer implements AutoCloseable {
                 new CheckHandler(frames, teachers, lessons),
                 new AuditionHandler(frames, audition),
                 new ScalesHandler(frames, audition),
-                new DemoHandler(teachers, clock),
                 new TypeHandler(frames, secrets, teachers, new TypedFiles(folder, clock)),
                 new DropHandler(dropped, lessons),
                 new PracticeHandler(teachers, lessons, frames, clock),

@@ -9,6 +9,7 @@ import fingering.demand.MeasureSpan;
 import fingering.lesson.Hearing;
 import fingering.lesson.Lesson;
 import fingering.lesson.LessonLadder;
+import fingering.music.BeatUnit;
 import fingering.music.Passage;
 import fingering.music.Tempo;
 import fingering.page.LessonTools;
@@ -91,7 +92,7 @@ final class PracticeHandler implements Handler {
                       id,
                       Optional.of(
                           given(form, "clean")
-                              .map(Tempo::parse)
+                              .map(mark -> Tempo.parse(mark, beat(lessons.planned(id).open())))
                               .orElseThrow(
                                   () -> new FingeringException(text("practice.no-tempo")))),
                       form)));
@@ -121,6 +122,7 @@ final class PracticeHandler implements Handler {
                 open.revision(),
                 hearing.flatMap(Hearing::date).map(LocalDate::toString).orElse(""),
                 hearing.flatMap(Hearing::tempo).map(PracticeHandler::mark).orElse(""),
+                text("practice.tempo-example", beat(open)),
                 days(open.lesson().ladder()),
                 open.lesson().ladder().metronome() == MetronomeScale.TRADITIONAL,
                 journal.map(LessonJournal::name).orElse(""),
@@ -138,13 +140,23 @@ final class PracticeHandler implements Handler {
         .orElse(entry.note());
   }
 
+  /** What a bare number counts: what the tempo of the hearing does, or else that of the music. */
+  private static BeatUnit beat(OpenLesson open) {
+    return open.lesson()
+        .hearing()
+        .flatMap(Hearing::tempo)
+        .orElseGet(() -> open.planned().orElseThrow().passage().tempo())
+        .unit();
+  }
+
   private static String mark(Tempo tempo) {
     return tempo.toString().replace("=", " = ");
   }
 
   private OpenLessons.State heard(String id, Map<String, String> form) {
     Optional<LocalDate> date = given(form, "date").map(PracticeHandler::date);
-    Optional<Tempo> tempo = given(form, "tempo").map(Tempo::parse);
+    Optional<Tempo> tempo =
+        given(form, "tempo").map(mark -> Tempo.parse(mark, beat(lessons.planned(id).open())));
     Optional<Hearing> hearing =
         date.isEmpty() && tempo.isEmpty()
             ? Optional.empty()

@@ -421,7 +421,8 @@
       return;
     }
     mark();
-    if (event.detail.successful) {
+    // What was refused stays in its field until the next change, whatever is read in between.
+    if (event.detail.xhr.status === 200 && (event.detail.requestConfig.verb === "post" || path.endsWith("/plans"))) {
       follow();
     }
     if (place !== 0 && event.detail.requestConfig.verb === "post") {

@@ -109,20 +109,38 @@
     menu("beat", tempo[1]);
     field("speed").value = tempo[2];
   };
-  const instrument = () => {
-    const all = [...field("instrument").options];
-    const chosen = all[field("instrument").selectedIndex].dataset;
-    const old = all.map((one) => one.dataset.strings).find((strings) => strings && box.value.trimEnd().endsWith("\n" + strings));
-    set("V", '1 name="' + field("instrument").value + '"');
-    set("K", said("K").replace(clefName, "").trim() + " clef=" + chosen.clef);
-    if (old) {
+  // The open strings fill one measure, as many as do so in equal lengths.
+  const openStrings = (strings) => {
+    const parts = (text) => text.split("/").map(Number);
+    const [[beats, beat], [one, unit]] = [parts(said("M")), parts(said("L"))];
+    const units = (beats * unit) / (beat * one);
+    const number = [4, 3, 2, 1].find((count) => [1, 2, 3, 4, 6, 8, 12, 16].includes(units / count));
+    const names = strings.replace(/[\d|]/g, "").trim().split(" ");
+    return number
+      ? names.slice(0, number).map((name) => name + (units === number ? "" : units / number)).join(" ") + " |" : strings;
+  };
+  const chosen = () => field("instrument").options[field("instrument").selectedIndex].dataset;
+  const untouched = () =>
+    [...field("instrument").options]
+      .filter((one) => one.dataset.strings)
+      .map((one) => openStrings(one.dataset.strings))
+      .find((strings) => box.value.trimEnd().endsWith("\n" + strings)) || "";
+  // Changes what is above the notes; open strings that nobody has typed over follow.
+  const withStrings = (write) => {
+    const old = untouched();
+    write();
+    if (old && chosen().strings) {
       const at = box.value.lastIndexOf(old);
-      box.setRangeText(chosen.strings, at, at + old.length, "select");
+      box.setRangeText(openStrings(chosen().strings), at, at + old.length, "select");
     }
+  };
+  const instrument = () => {
+    set("V", '1 name="' + field("instrument").value + '"');
+    set("K", said("K").replace(clefName, "").trim() + " clef=" + chosen().clef);
   };
   const writers = {
     title: () => set("T", field("title").value),
-    instrument,
+    instrument: () => withStrings(instrument),
     first: () => {
       const number = "%%setbarnb " + (field("first").value || "1");
       const at = first.test(box.value) ? box.value.search(first) : Math.max(0, box.value.search(/^K:/m));
@@ -131,8 +149,8 @@
     },
     clef: () => set("K", said("K").replace(clefName, "").trim() + " clef=" + field("clef").value),
     key: () => set("K", field("key").value + " " + said("K").replace(keyName, "").trim()),
-    meter: () => set("M", field("meter").value),
-    unit: () => set("L", field("unit").value),
+    meter: () => withStrings(() => set("M", field("meter").value)),
+    unit: () => withStrings(() => set("L", field("unit").value)),
     beat: () => set("Q", (field("beat").value || "1/4") + "=" + (field("speed").value || "96")),
     speed: () => writers.beat(),
   };
@@ -141,6 +159,11 @@
       writers[event.target.name]();
       changed();
     }
+  });
+  // A title is written as it is typed: no other field shows what is missing in it.
+  field("title").addEventListener("input", () => {
+    writers.title();
+    changed();
   });
   // Enter in a field writes it; only in the name it saves.
   page.addEventListener("keydown", (event) => {

@@ -28,7 +28,7 @@ final class CompareTextTest {
         .containsPattern("\n +1st position +partly 3rd\n")
         .containsPattern("\nPlan +shifts +crossings +4th fingers +comfortable up to\n")
         .containsPattern("\n1st to 3rd +\\d+ +\\d+ +\\d+ +quarter = \\d+\n")
-        .contains("\nNext\n  fingering compare ")
+        .contains("\nNext\n  fingering open\n  fingering compare ")
         .doesNotContain("points");
   }
 
@@ -64,7 +64,29 @@ final class CompareTextTest {
   void aPlanThatIsOnlyHarderSaysSo() {
     String open = "M:4/4\\nL:1/4\\nK:D\\nD E F G|A B c d|e d c B|A4|";
     assertThat(Session.of("compare", "--abc", open, "--instrument", "violin").succeeded().out())
-        .contains("\nStay in 1st position. '3rd position' is harder, mainly by '");
+        .contains("\nStay in 1st position. '3rd position' is harder, mostly because of '");
+  }
+
+  @Test
+  void aPlanThatIsEasierButNeedsMoreSaysSoInOneSentence() {
+    String kestrel =
+        "M:4/4\\nL:1/8\\nQ:1/4=88\\nK:Gm clef=alto\\n!mf! D2 G>A B2 A2 | (cBAG) ^F2 D2 |"
+            + " (GABc) d2 (ed) | c2 B2 A4 | !f! (d2 e>d) g2 f2 | (edcB) (AGFE) |"
+            + " D2 (^FA) (dcBA) | !p! G6 z2 |";
+    assertThat(
+            Session.of(
+                    "compare",
+                    "--abc",
+                    kestrel,
+                    "--instrument",
+                    "viola",
+                    "--player",
+                    "../docs/examples/imke.yaml")
+                .succeeded()
+                .out()
+                .replaceAll("\\s+", " "))
+        .contains(
+            "Compared with '1st position', it is easier, mostly because of 'shift', but needs 2");
   }
 
   @Test

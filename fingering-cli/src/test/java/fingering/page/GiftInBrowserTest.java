@@ -10,6 +10,8 @@ import fingering.web.LocalServer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -89,6 +91,11 @@ class GiftInBrowserTest extends InBrowser {
     browser().open(server.address(), 1280);
     browser().choose("#file", score);
     browser().await("document.querySelector('#player:not([hidden])')");
+    return kept(width);
+  }
+
+  /** The file for the lesson that is shown. */
+  private Path kept(int width) throws Exception {
     String page =
         browser()
             .run(
@@ -151,6 +158,36 @@ class GiftInBrowserTest extends InBrowser {
     browser().run("document.querySelector('[data-player=play]').click()");
     browser().await("document.querySelector('.narrow-only .moment.now[data-moment=\"2\"]')");
     browser().run("document.querySelector('[data-player=play]').click()");
+  }
+
+  @Test
+  void ticksOfTheLadderStayInTheBrowser() throws Exception {
+    LocalDate today = LocalDate.now(ZoneId.systemDefault());
+    Files.copy(Session.DEMO, scores.resolve("demo.musicxml"));
+    Files.writeString(
+        scores.resolve("weir.journal"), today.minusDays(1) + " 18:30 | quarter=66 | all |\n");
+    Path lesson =
+        Files.writeString(
+            scores.resolve("weir.yaml"),
+            "score: demo.musicxml\nhearing: {date: %s, tempo: quarter = 96}\njournal: weir.journal\n"
+                .formatted(today.plusDays(10)));
+    browser().open(server.address(), 1280);
+    browser().run("[...document.links].find(a => a.textContent === 'weir.yaml').click()");
+    browser().await("document.querySelector('#player:not([hidden])')");
+    assertThat(lesson).exists();
+    Path file = kept(390);
+    String ticks = "[...document.querySelectorAll('.days input')].map((one) => one.checked)";
+    assertThat(browser().run(ticks + ".length").asInt()).isGreaterThan(5);
+    assertThat(browser().run(ticks + ".includes(true)").asBoolean()).isFalse();
+    browser().run("document.querySelectorAll('.days input')[1].click()");
+    assertThat(faults(browser())).isEmpty();
+
+    browser().open("about:blank", 390);
+    browser().open(file, 390);
+    assertThat(browser().run(ticks + ".indexOf(true)").asInt()).isEqualTo(1);
+    browser().run("document.querySelectorAll('.days input')[1].click()");
+    browser().open(file, 390);
+    assertThat(browser().run(ticks + ".includes(true)").asBoolean()).isFalse();
   }
 
   @Test

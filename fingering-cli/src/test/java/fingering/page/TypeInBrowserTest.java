@@ -165,7 +165,7 @@ class TypeInBrowserTest extends InBrowser {
             %%propagate-accidentals octave
             %%setbarnb 41
             K:Dm clef=bass
-            C,,2 G,,2 D,2 A,2 |
+            C,, G,, D, |
             """);
 
     drawn(
@@ -175,6 +175,30 @@ class TypeInBrowserTest extends InBrowser {
     chosen("unit", "1/8");
     chosen("clef", "alto");
     assertThat(box()).isEqualTo("T:Other\nM:6/8\nL:1/8\nK:F#m clef=alto\nA3 B3|");
+  }
+
+  @Test
+  void openStringsFillAMeasureUntilTheyAreTypedOver() throws Exception {
+    open(1280);
+    chosen("instrument", "Viola");
+    for (String meter : List.of("2/4", "3/4", "6/8", "4/4")) {
+      chosen("meter", meter);
+      assertThat(text("#heard")).as(meter).isEqualTo("1 measure. Nothing to correct.");
+    }
+    assertThat(notes()).isEqualTo("C,2 G,2 D2 A2 |");
+    typed("C8 |");
+    chosen("meter", "3/4");
+    assertThat(notes()).isEqualTo("C8 |");
+  }
+
+  @Test
+  void titleIsWrittenWhileItIsTyped() throws Exception {
+    open(1280);
+    drawn(
+        "const f = document.querySelector('[name=title]'); f.focus(); f.value = 'Weir ';"
+            + " f.dispatchEvent(new Event('input', {bubbles: true}))");
+    assertThat(box()).contains("T:Weir \n");
+    assertThat(fields("title")).isEqualTo("Weir ");
   }
 
   private static String fields(String... names) throws Exception {

@@ -92,6 +92,15 @@ class AuditionSheetsTest {
   }
 
   @Test
+  void newSheetIsForTheInstrumentOfTheStudents() throws Exception {
+    assertThat(visitor.get("/audition").body()).doesNotContain("selected");
+    Files.createDirectories(folder.resolve("students"));
+    Files.writeString(folder.resolve("students/imke.yaml"), "instrument: viola\n");
+    assertThat(visitor.get("/audition").body())
+        .contains("<option value=\"viola\" selected>Viola</option>");
+  }
+
+  @Test
   void piecesAreMovedAndEditedInPlaceAndChangesAreUndone() throws Exception {
     String text =
         """

@@ -101,6 +101,24 @@ class OpenLessonTest {
         .orElseThrow();
   }
 
+  @Test
+  void demandsOnOtherMeasuresAreLeftOutUntilUndo() throws Exception {
+    post("choice", "measures", "17-32");
+    post("demand", "key", "avoid", "value", "fourth-finger", "from", "18", "to", "18");
+    post("fix", "moment", "0", "way", other(0));
+    assertThat(saved()).contains("fix: 17.1=", "avoid: fourth-finger@18");
+
+    HttpResponse<String> fewer = post("choice", "measures", "18-24");
+    assertThat(fewer.statusCode()).isEqualTo(Reply.DONE);
+    assertThat(fewer.body()).contains("Demands on other measures are left out now.");
+    assertThat(saved()).contains("avoid: fourth-finger@18").doesNotContain("fix");
+    assertThat(post("choice", "measures", "18-25").body()).doesNotContain("Demands on other");
+
+    post("undo");
+    post("undo");
+    assertThat(saved()).contains("fix: 17.1=", "measures: 17-32");
+  }
+
   private List<String> files() throws Exception {
     try (Stream<Path> all = Files.list(folder)) {
       return all.map(file -> String.valueOf(file.getFileName())).sorted().toList();

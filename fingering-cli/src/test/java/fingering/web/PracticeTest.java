@@ -79,6 +79,28 @@ class PracticeTest {
   }
 
   @Test
+  void aBareTempoCountsTheBeatOfTheMusic() throws Exception {
+    String lesson = lesson();
+    visitor.post(lesson + "/choice", "revision=0&part=1&measures=17-32&tempo=half%3D48");
+    assertThat(visitor.get(lesson + "/ladder").body()).contains("placeholder=\"half = 72\"");
+    assertThat(post(lesson + "/hearing", "revision=1&date=2026-12-12&tempo=52"))
+        .contains("value=\"half = 52\"");
+    assertThat(post(lesson + "/clean", "clean=40")).contains("from half = 40 to half = 52");
+    assertThat(Files.readString(folder.resolve("lantern.journal"))).contains("half=40");
+    visitor.post(lesson + "/choice", "revision=3&part=1&measures=17-32&tempo=50");
+    assertThat(text()).contains("tempo: half = 50");
+  }
+
+  @Test
+  void ladderOnThePageHasNoBoxesToTick() throws Exception {
+    String lesson = lesson();
+    post(lesson + "/hearing", "revision=0&" + HEARING);
+    assertThat(post(lesson + "/clean", "clean=quarter%3D66"))
+        .contains("Tempo ladder")
+        .doesNotContain("class=\"box\"", "Tick what was clean");
+  }
+
+  @Test
   void hearingAndCleanTempoMakeTheLadderThatTheCommandMakes() throws Exception {
     String lesson = lesson();
     assertThat(post(lesson + "/hearing", "revision=0&" + HEARING))

@@ -47,10 +47,19 @@ public record Tempo(BeatUnit unit, BigDecimal perMinute) {
    * @throws FingeringException if the text is not a metronome mark
    */
   public static Tempo parse(String text) {
+    return parse(text, BeatUnit.QUARTER);
+  }
+
+  /**
+   * Reads {@code half=84} or {@code dotted-quarter=63}; a bare number counts the given note value.
+   *
+   * @param usual what a bare number counts
+   * @throws FingeringException if the text is not a metronome mark
+   */
+  public static Tempo parse(String text, BeatUnit usual) {
     int equals = text.indexOf('=');
     String number = text.substring(equals + 1).strip();
-    BeatUnit unit =
-        equals < 0 ? BeatUnit.QUARTER : BeatUnit.parse(text.substring(0, equals).strip());
+    BeatUnit unit = equals < 0 ? usual : BeatUnit.parse(text.substring(0, equals).strip());
     try {
       return new Tempo(unit, new BigDecimal(number));
     } catch (NumberFormatException e) {

@@ -38,6 +38,8 @@ class TempoTest {
   void aTempoIsReadBack() {
     assertThat(Tempo.parse("half = 84.0")).hasToString("half=84");
     assertThat(Tempo.parse("dotted-quarter=63")).hasToString("dotted-quarter=63");
+    assertThat(Tempo.parse("84", BeatUnit.HALF)).hasToString("half=84");
+    assertThat(Tempo.parse("quarter=84", BeatUnit.HALF)).hasToString("quarter=84");
     assertThat(Tempo.parse(Tempo.DEFAULT.toString())).isEqualTo(Tempo.DEFAULT);
   }
 

@@ -101,7 +101,29 @@ class ChoicesTest {
     Passage passage = STUDY.passage(PassageRequest.WHOLE.withMeasures("1"));
     assertThat(passage.measures().get(0).index()).isEqualTo(1);
     assertThat(passage.remarks())
-        .contains("measure 1 occurs 2 times in the part; the first one is used");
+        .contains(
+            "measure 1 occurs 2 times in the part; the first one is used; for another, write its movement: movement 2, 9-24");
+  }
+
+  @Test
+  void measuresOfALaterMovementAreFoundByItsNumber() {
+    Passage passage = STUDY.passage(PassageRequest.WHOLE.withMeasures("movement 2, 1"));
+    assertThat(passage.measures().get(0).index()).isEqualTo(6);
+    assertThat(passage.remarks()).contains("movement 2 of 2");
+    assertThat(indices("Movement 1: B-")).containsExactly(4, 5);
+    assertThat(indices("mvt. 1")).containsExactly(0, 1, 2, 3, 4, 5);
+    assertThat(indices("movement 2")).containsExactly(6, 7);
+    assertThat(indices("movement 2, 1-2")).containsExactly(6, 7);
+  }
+
+  @Test
+  void movementsThatDoNotExistAreRefused() {
+    assertThatThrownBy(() -> indices("movement 3, 1"))
+        .isInstanceOf(SelectionException.class)
+        .hasMessage("Violin has no movement 3: its measure numbers begin 2 times.");
+    assertThatThrownBy(() -> indices("movement 2, 4"))
+        .isInstanceOf(SelectionException.class)
+        .hasMessageStartingWith("Violin has no measures '4': it has measures 1 to 2");
   }
 
   @Test

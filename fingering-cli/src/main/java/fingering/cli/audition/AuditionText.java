@@ -8,7 +8,6 @@ import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.cli.text.DetailsText;
-import fingering.cli.text.TempoText;
 import fingering.tempo.ComfortableTempo;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -223,7 +222,8 @@ public final class AuditionText {
             .mapToObj(i -> ComfortableTempo.of(sheet.planned(i).plan(), scoring.level()))
             .anyMatch(ComfortableTempo::exceeded);
     return exceeded
-        ? ImmutableList.of("Some tempi are faster than comfortable. " + TempoText.CARE, CARE)
+        ? ImmutableList.of(
+            "Some tempi are faster than comfortable: raise the tempo in small steps.", CARE)
         : ImmutableList.of(CARE);
   }
 }

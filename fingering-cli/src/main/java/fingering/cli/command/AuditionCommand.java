@@ -121,7 +121,7 @@ final class AuditionCommand extends BaseCommand {
     if (open.isEmpty()) {
       return ExitCode.DONE;
     }
-    spec.commandLine().getErr().println("fingering: " + String.join("; ", open) + ".");
+    spec.commandLine().getErr().println(Screen.complaint(String.join("; ", open) + "."));
     return ExitCode.FINDINGS;
   }
 }

@@ -175,7 +175,7 @@ final class CheckCommand extends BaseCommand {
 
   private static void refuse(String problem, CheckTally.Builder totals, PrintWriter err) {
     totals.refuse(problem);
-    err.println("fingering: " + problem);
+    err.println(Screen.complaint(problem));
     err.flush();
   }
 

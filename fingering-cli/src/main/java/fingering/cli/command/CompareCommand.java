@@ -182,7 +182,7 @@ final class CompareCommand extends BaseCommand {
       return List.of();
     }
     if (spec.name().equals(DemoCommand.NAME)) {
-      return List.of("fingering compare part.musicxml");
+      return List.of("fingering open", "fingering compare part.musicxml");
     }
     Optional<String> choice =
         plan.name().equals(PlanComparer.AS_PRINTED)

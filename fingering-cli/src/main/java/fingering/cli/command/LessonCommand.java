@@ -56,7 +56,7 @@ final class LessonCommand extends BaseCommand {
       output.print(LessonListText.of(lessons.lessons(), Screen.columns(), output.style()), spec);
       lessons
           .problems()
-          .forEach(problem -> spec.commandLine().getErr().println("fingering: " + problem));
+          .forEach(problem -> spec.commandLine().getErr().println(Screen.complaint(problem)));
       return lessons.problems().isEmpty() ? ExitCode.DONE : ExitCode.FINDINGS;
     }
 

@@ -22,7 +22,9 @@ public final class ScoreOptions extends PartOptions {
   @Option(
       names = "--measures",
       paramLabel = "RANGE",
-      description = "Measures as printed (9-24), or rehearsal marks ('B to D').")
+      description =
+          "Measures as printed (9-24), rehearsal marks ('B to D'), or those of a movement"
+              + " ('movement 2, 9-24').")
   Optional<String> measures = Optional.empty();
 
   @Option(

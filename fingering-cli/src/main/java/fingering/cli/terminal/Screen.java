@@ -28,7 +28,9 @@ public final class Screen extends PrintWriter {
   /** The environment variable that names the character set of the output. */
   public static final String VARIABLE = "FINGERING_CHARSET";
 
+  private static final String COLUMNS = "COLUMNS";
   private static final int DEFAULT_COLUMNS = 80;
+  private static final int CONTINUED = 2;
   private static final int MIN_COLUMNS = 60;
   private static final int MAX_COLUMNS = 200;
 
@@ -98,9 +100,29 @@ public final class Screen extends PrintWriter {
     return printer instanceof Screen screen ? screen.exact : printer;
   }
 
+  /**
+   * An error as it is printed. In a terminal, whose width is in the environment, it is wrapped; for
+   * other programs it is one line.
+   */
+  public static String complaint(String sentence) {
+    return complaint(sentence, System.getenv());
+  }
+
+  static String complaint(String sentence, Map<String, String> environment) {
+    String line = "fingering: " + sentence;
+    return environment.containsKey(COLUMNS)
+        ? String.join(
+            System.lineSeparator(), TextLayout.wrap(line, columns(environment), CONTINUED))
+        : line;
+  }
+
   /** Width of text in columns: COLUMNS between 60 and 200, or 80. */
   public static int columns() {
-    String columns = System.getenv("COLUMNS");
+    return columns(System.getenv());
+  }
+
+  private static int columns(Map<String, String> environment) {
+    String columns = environment.get(COLUMNS);
     try {
       return columns == null
           ? DEFAULT_COLUMNS

@@ -102,7 +102,9 @@ public final class VerdictText {
               .formatted(
                   rival.name(),
                   saved.isEmpty() ? "is easier" + mainly(rival) : "saves " + joined(saved),
-                  needed.isEmpty() ? "" : " and needs " + more(needed)));
+                  needed.isEmpty()
+                      ? ""
+                      : (saved.isEmpty() ? ", but needs " : " and needs ") + more(needed)));
     }
     if (verdict.reason() == Reason.TEMPO) {
       sentences.add("Only this plan is comfortable at the planned tempo.");
@@ -115,7 +117,7 @@ public final class VerdictText {
   /** The rule by which the rival costs more than the plan, above all others. */
   private String mainly(Plan rival) {
     return worst(rival, verdict.plan())
-        .map(rule -> ", mainly by '" + rule.toLowerCase(Locale.ROOT) + "'")
+        .map(rule -> ", mostly because of '" + rule.toLowerCase(Locale.ROOT) + "'")
         .orElse("");
   }
 

@@ -11,6 +11,7 @@ import java.util.List;
  * @param revision counts the changes of the lesson
  * @param date the date of the hearing, {@code 2026-12-12}; empty if it is not known
  * @param tempo the tempo at the hearing; empty if it is not known
+ * @param example what to write as a tempo
  * @param days the days of the week; those without practice are ticked
  * @param traditional whether only the marks of a traditional metronome are used
  * @param journal the name of the journal; empty if there is none yet
@@ -25,6 +26,7 @@ public record PracticeView(
     int revision,
     String date,
     String tempo,
+    String example,
     List<Tick> days,
     boolean traditional,
     String journal,

@@ -15,6 +15,16 @@ import java.util.List;
  */
 public record Ladder(
     ImmutableList<String> columns, ImmutableList<ImmutableList<String>> rows, String figures) {
+  /** What stands beside a tempo to reach. */
+  public enum Boxes {
+    /** Nothing. */
+    NONE,
+    /** A box on paper. */
+    PRINTED,
+    /** A box that is ticked on the page. */
+    TICKED
+  }
+
   private static final String NONE = "–";
   private static final CharMatcher TEMPO = CharMatcher.inRange('0', '9').or(CharMatcher.is('.'));
 

@@ -9,6 +9,7 @@ import fingering.player.Player;
 import fingering.player.PlayerStore;
 import fingering.player.StoredPlayer;
 import fingering.tables.FingeringException;
+import fingering.tables.Instrument;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -117,6 +118,15 @@ public final class StudentsFolder {
   private static String shown(String file) {
     return file.substring(0, 1).toUpperCase(Locale.ROOT)
         + file.substring(1, file.length() - ENDING.length());
+  }
+
+  /** The id of the instrument of the first student who has one; empty if there is none. */
+  public String instrument() {
+    return list().students().stream()
+        .flatMap(entry -> entry.player().instrument().stream())
+        .map(Instrument::id)
+        .findFirst()
+        .orElse("");
   }
 
   /** The student with an id; empty if there is none. */

@@ -74,6 +74,12 @@ public record OpenLesson(
         id, revision, name, dropped, stamp, file, score, stored, history, Optional.of(plans));
   }
 
+  /** The same state under the number of changes that its page knows. */
+  OpenLesson shownAs(int newRevision) {
+    return new OpenLesson(
+        id, newRevision, name, dropped, stamp, file, score, stored, history, planned);
+  }
+
   /** The next state. */
   public OpenLesson changed(
       StoredLesson newStored, History newHistory, Optional<Planned> newPlanned) {

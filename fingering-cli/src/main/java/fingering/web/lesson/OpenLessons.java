@@ -8,7 +8,6 @@ import fingering.lesson.StoredLesson;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,9 +21,6 @@ import java.util.function.Function;
  * here. Thread-safe: the changes of one lesson are made one after another.
  */
 public final class OpenLessons {
-  /** More are forgotten, the one not used for longest first; they are saved already. */
-  private static final int MOST = 12;
-
   private static final int LOCKS = 64;
 
   /** Nobody waits longer for plans. */
@@ -34,7 +30,7 @@ public final class OpenLessons {
   private final LessonKeeper keeper;
   private final LessonReader reader;
   private final HistoryKeeper histories;
-  private final Map<String, OpenLesson> open = new LinkedHashMap<>(MOST, 0.75f, true);
+  private final LessonShelf shelf = new LessonShelf();
   private final Striped<Lock> locks = Striped.lock(LOCKS);
 
   /** The last request for other music, by the id of its lesson. It overtakes earlier ones. */
@@ -94,17 +90,33 @@ public final class OpenLessons {
     return copied;
   }
 
-  public synchronized Optional<OpenLesson> get(String id) {
-    return Optional.ofNullable(open.get(id));
+  public Optional<OpenLesson> get(String id) {
+    return shelf.get(id);
   }
 
   /**
-   * An open lesson, or one that is opened now; empty if there is none of that id.
+   * An open lesson, or one that is opened now, perhaps again; empty if there is none of that id.
    *
    * @param files the files of the teacher by their ids
    */
   public Optional<OpenLesson> opened(String id, Function<String, Optional<Path>> files) {
-    return get(id).or(() -> files.apply(id).map(file -> in(file).orElseGet(() -> open(id, file))));
+    return get(id)
+        .or(() -> shelf.away(id).flatMap(one -> again(id, one)))
+        .or(() -> files.apply(id).map(file -> in(file).orElseGet(() -> open(id, file))));
+  }
+
+  /** A lesson that was put away; empty if it cannot be the same, as it was never saved. */
+  private Optional<OpenLesson> again(String id, LessonShelf.PutAway one) {
+    Optional<OpenLesson> elsewhere = one.unsaved().isPresent() ? Optional.empty() : in(one.file());
+    if (elsewhere.isPresent()) {
+      return elsewhere;
+    }
+    OpenLesson opened = open(id, one.file(), one.name(), one.dropped()).shownAs(one.revision());
+    if (one.unsaved().filter(lesson -> !lesson.equals(opened.lesson())).isPresent()) {
+      return Optional.empty();
+    }
+    put(opened);
+    return Optional.of(opened);
   }
 
   private OpenLesson open(String id, Path file) {
@@ -112,17 +124,12 @@ public final class OpenLessons {
   }
 
   /** The open lesson that is saved in a file; empty if it is not open. */
-  public synchronized Optional<OpenLesson> in(Path file) {
-    return open.values().stream()
-        .filter(lesson -> lesson.saved() && lesson.stored().file().equals(file))
-        .findFirst();
+  public Optional<OpenLesson> in(Path file) {
+    return shelf.in(file);
   }
 
-  private synchronized void put(OpenLesson lesson) {
-    open.put(lesson.id(), lesson);
-    if (open.size() > MOST) {
-      open.remove(open.keySet().iterator().next());
-    }
+  private void put(OpenLesson lesson) {
+    shelf.put(lesson);
   }
 
   /**

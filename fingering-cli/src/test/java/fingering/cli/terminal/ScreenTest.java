@@ -159,6 +159,18 @@ class ScreenTest {
   }
 
   @Test
+  void errorsAreWrappedInATerminalAndOneLineElsewhere() {
+    String sentence =
+        "Viola has no measures '500': " + "it has measures 1 to 267 and marks; ".repeat(4);
+    String[] lines =
+        Screen.complaint(sentence, ImmutableMap.of("COLUMNS", "80")).split(System.lineSeparator());
+    assertThat(lines).hasSizeGreaterThan(1).allMatch(line -> line.length() <= COLUMNS);
+    assertThat(lines[0]).startsWith("fingering: Viola");
+    assertThat(lines[1]).startsWith("  ");
+    assertThat(Screen.complaint(sentence, ImmutableMap.of())).isEqualTo("fingering: " + sentence);
+  }
+
+  @Test
   void anUnknownSetIsRefused() {
     assertThatThrownBy(
             () -> Screen.charset(ImmutableMap.of(Screen.VARIABLE, "klingon"), name -> "", "stdout"))

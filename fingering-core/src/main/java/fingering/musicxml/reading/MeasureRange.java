@@ -6,8 +6,6 @@ import com.google.common.primitives.Ints;
 import fingering.music.Measure;
 import fingering.musicxml.SelectionException;
 import fingering.musicxml.element.Meter;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
@@ -34,6 +32,11 @@ record MeasureRange(int first, int last, Optional<String> remark) {
     // "9-24", "9 to 24", "9-". Numbers and marks may contain such characters, so every split is
     // tried.
     private static final Pattern SPLIT = Pattern.compile("\\s*[-–—]\\s*|\\s+to\\s+|\\s+to$");
+
+    // "movement 2, 9-24"; "movement 2" is all of it.
+    private static final Pattern MOVEMENT =
+        Pattern.compile(
+            "(?:movement|mvt\\.?)\\s*(\\d{1,4})\\s*[,:]?\\s*(.*)", Pattern.CASE_INSENSITIVE);
 
     private final ImmutableList<Measure> measures;
     private final ImmutableSet<Integer> implicit;
@@ -65,6 +68,10 @@ record MeasureRange(int first, int last, Optional<String> remark) {
       if (mark.isPresent()) {
         return range(mark.getAsInt(), beforeMark(m -> !m.isEmpty(), mark.getAsInt() + 1));
       }
+      Matcher movement = MOVEMENT.matcher(text);
+      if (movement.matches()) {
+        return inMovement(Integer.parseInt(movement.group(1)), movement.group(2));
+      }
       Matcher split = SPLIT.matcher(text);
       while (split.find()) {
         Optional<MeasureRange> range =
@@ -75,6 +82,27 @@ record MeasureRange(int first, int last, Optional<String> remark) {
       }
       throw new SelectionException(
           "%s has no measures '%s': %s".formatted(partName, text, choices()));
+    }
+
+    /** Measures of a movement of this part; all of it if they are empty. */
+    private MeasureRange inMovement(int number, String wanted) {
+      ImmutableList<Run> movements = runs();
+      if (number < 1 || number > movements.size()) {
+        throw new SelectionException(
+            "%s has no movement %d: its measure numbers begin %s."
+                .formatted(
+                    partName,
+                    number,
+                    movements.size() == 1 ? "only once" : movements.size() + " times"));
+      }
+      Run movement = movements.get(number - 1);
+      Finder finder =
+          new Finder(measures.subList(movement.first(), movement.last() + 1), implicit, partName);
+      MeasureRange range = wanted.isEmpty() ? finder.whole() : finder.find(wanted);
+      return new MeasureRange(
+          movement.first() + range.first(),
+          movement.first() + range.last(),
+          Optional.of("movement %d of %d".formatted(number, movements.size())));
     }
 
     private Optional<MeasureRange> between(String from, String to) {
@@ -148,21 +176,27 @@ record MeasureRange(int first, int last, Optional<String> remark) {
     private MeasureRange range(int first, int last) {
       String number = measures.get(first).number();
       long times =
-          measures.stream()
-              .filter(m -> m.number().equals(number) && !continues(m.index(), number))
+          IntStream.range(0, measures.size())
+              .filter(i -> measures.get(i).number().equals(number) && !continues(i))
               .count();
+      if (times <= 1 || first != numbered(number, 0).orElse(-1)) {
+        return new MeasureRange(first, last, Optional.empty());
+      }
+      String remark =
+          "measure %s occurs %d times in the part; the first one is used".formatted(number, times);
+      int movements = runs().size();
       return new MeasureRange(
           first,
           last,
-          times <= 1 || first != numbered(number, 0).orElse(-1)
-              ? Optional.empty()
-              : Optional.of(
-                  "measure %s occurs %d times in the part; the first one is used"
-                      .formatted(number, times)));
+          Optional.of(
+              movements > 1
+                  ? remark
+                      + "; for another, write its movement: movement %d, 9-24".formatted(movements)
+                  : remark));
     }
 
-    private boolean continues(int index, String number) {
-      return index > 0 && measures.get(index - 1).number().equals(number);
+    private boolean continues(int place) {
+      return place > 0 && measures.get(place - 1).number().equals(measures.get(place).number());
     }
 
     private String choices() {
@@ -173,7 +207,9 @@ record MeasureRange(int first, int last, Optional<String> remark) {
               .distinct()
               .limit(MARKS_NAMED)
               .collect(ImmutableList.toImmutableList());
-      String numbers = "it has measures " + runs();
+      String numbers =
+          "it has measures "
+              + runs().stream().limit(RUNS_NAMED).map(this::name).collect(Collectors.joining(", "));
       return marks.isEmpty()
           ? numbers + "; choose some of them, as in 9-24."
           : numbers
@@ -185,28 +221,36 @@ record MeasureRange(int first, int last, Optional<String> remark) {
                           "; choose some of them, as in 9-24 or B-D."));
     }
 
-    /** The ranges of numbers, which start again for each movement of the part. */
-    private String runs() {
-      List<String> runs = new ArrayList<>();
+    /** The movements of the part: for each, the numbers start again. */
+    private ImmutableList<Run> runs() {
+      ImmutableList.Builder<Run> runs = ImmutableList.builder();
       int from = 0;
       OptionalInt before = OptionalInt.empty();
       for (int i = 0; i < measures.size(); i++) {
         OptionalInt number = integer(measures.get(i).number());
         if (number.isPresent()) {
           if (before.isPresent() && number.getAsInt() < before.getAsInt()) {
-            runs.add(run(from, i - 1));
+            runs.add(new Run(from, i - 1));
             from = i;
           }
           before = number;
         }
       }
-      runs.add(run(from, measures.size() - 1));
-      return String.join(", ", runs.subList(0, Math.min(runs.size(), RUNS_NAMED)));
+      return runs.add(new Run(from, measures.size() - 1)).build();
     }
 
-    private String run(int from, int to) {
-      return "%s to %s".formatted(measures.get(from).number(), measures.get(to).number());
+    private String name(Run run) {
+      return "%s to %s"
+          .formatted(measures.get(run.first()).number(), measures.get(run.last()).number());
     }
+
+    /**
+     * Measures whose numbers do not start again.
+     *
+     * @param first index of the first measure
+     * @param last index of the last measure
+     */
+    private record Run(int first, int last) {}
 
     private static OptionalInt integer(String number) {
       Integer value = Ints.tryParse(number);

@@ -11,6 +11,7 @@ import fingering.page.template.JtecheckfoundGenerated;
 import fingering.page.template.JtechecksetGenerated;
 import fingering.page.view.CheckedScore;
 import fingering.page.view.Templates;
+import fingering.playability.CheckLevel;
 import fingering.playability.CheckRequest;
 import fingering.playability.Finding;
 import fingering.playability.FindingKind;
@@ -24,6 +25,11 @@ import java.util.Set;
 /** The check of an open score, on the local page. */
 public final class CheckLivePage {
   private CheckLivePage() {}
+
+  /** The players of a level in words. */
+  public static String players(CheckLevel level) {
+    return CheckVerdict.players(level);
+  }
 
   /** The page, which then asks for what is found. */
   public static String page(LiveFrame frame, CheckView view) {

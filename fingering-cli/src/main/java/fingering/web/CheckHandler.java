@@ -3,7 +3,6 @@ package fingering.web;
 import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
-import fingering.check.CheckVerdict;
 import fingering.page.CheckLivePage;
 import fingering.page.live.CheckView;
 import fingering.page.live.StudentView.Choice;
@@ -67,7 +66,7 @@ final class CheckHandler implements Handler {
                     name ->
                         new Choice(
                             name,
-                            CheckVerdict.players(CheckLevel.preset(name)),
+                            CheckLivePage.players(CheckLevel.preset(name)),
                             name.equals(USUAL)))
                 .collect(ImmutableList.toImmutableList()),
             ImmutableList.of(

@@ -60,7 +60,8 @@ class CheckPageTest {
     String html = Files.readString(CheckPages.ORCHESTRA.in(folder));
     String cello = html.substring(html.indexOf("B1 is below the lowest string"));
     String finding = cello.substring(0, cello.indexOf("</li>"));
-    assertThat(finding).contains("<svg role=\"img\"", "Measure 12:", "class=\"ring\"");
+    assertThat(finding)
+        .contains("<svg class=\"music\" role=\"img\"", "Measure 12:", "class=\"ring\"");
     assertThat(finding).doesNotContain("Measure 11:", "Measure 13:");
   }
 
@@ -75,7 +76,7 @@ class CheckPageTest {
     String html =
         Session.of("check", file, "--instrument", "viola", "--part", "1", "--format", "html").out();
     assertThat(html.split("class=\"pair\"", -1).length).isGreaterThan(1);
-    assertThat(html.split("<svg role=", -1).length - 1).isBetween(1, 40);
+    assertThat(html.split("<svg class=\"music\" role=", -1).length - 1).isBetween(1, 40);
     assertThat(html.length()).isLessThan(3_000_000);
   }
 

@@ -43,7 +43,7 @@ final class OneStringOutputTest {
   @Test
   void pageShowsTheRemarkOnStrings() throws IOException {
     Session plan = Session.of("plan", SLUICE).succeeded();
-    assertThat(page()).containsSequence(lines(plan, "Note: plans stay", "these words"));
+    assertThat(page()).containsSequence(lines(plan, "Note: plans stay", "end of its line)"));
     assertThat(page())
         .containsSequence(lines(plan, "Note: 'free choice' leaves", "below the string"));
   }

@@ -173,7 +173,7 @@ final class AbcTest {
     Path file = folder.resolve("duet.abc");
     Files.writeString(file, "X:1\nM:4/4\nL:1/4\nK:D\nV:1\nDEFG|\nV:2 clef=bass\nD,2E,2|\n");
     assertThat(Session.of("plan", file).refused(2).err())
-        .contains("choose one: ", "Use --part.", "1 Part 1", "2 Part 2");
+        .contains("choose one, and its instrument: 1 Part 1", "2 Part 2", "Use --part and");
     assertThat(written(plan(file, "--part", "2"))).containsExactly("D3", "E3");
   }
 

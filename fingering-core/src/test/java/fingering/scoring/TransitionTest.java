@@ -7,6 +7,7 @@ import fingering.music.Moment;
 import fingering.music.Music;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -191,8 +192,10 @@ class TransitionTest {
       return number + 1;
     }
     if (value instanceof Enum<?> constant) {
-      Object[] all = constant.getDeclaringClass().getEnumConstants();
-      return all[(constant.ordinal() + 1) % all.length];
+      return Arrays.stream(constant.getDeclaringClass().getEnumConstants())
+          .filter(other -> other != constant)
+          .findFirst()
+          .orElseThrow();
     }
     return value;
   }

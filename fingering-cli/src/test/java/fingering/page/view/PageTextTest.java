@@ -130,9 +130,9 @@ class PageTextTest {
 
   @Test
   void numbersHaveTheirOwnForms() {
-    assertThat(PageText.counted("hand.shifts", 1)).isEqualTo("1 shift");
-    assertThat(PageText.counted("hand.shifts", 0)).isEqualTo("0 shifts");
-    assertThat(PageText.counted("hand.shifts", 2)).isEqualTo("2 shifts");
+    assertThat(PageText.counted("check.measures", 1)).isEqualTo("1 measure");
+    assertThat(PageText.counted("check.measures", 0)).isEqualTo("0 measures");
+    assertThat(PageText.counted("check.measures", 2)).isEqualTo("2 measures");
   }
 
   @Test

@@ -1,12 +1,16 @@
 package fingering.musicxml.random;
 
 import com.google.common.base.Splitter;
+import com.google.common.collect.ImmutableList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
 /** A random score with parts for strings, valid by construction, and what must be read from it. */
 final class RandomScore {
+  private static final ImmutableList<PartInstrument> ALL =
+      ImmutableList.copyOf(PartInstrument.values());
+
   private static final String[] METERS = {
     "4/4 96", "3/4 72", "6/8 72", "5/8 60", "3+2/8 60", "7/16 42", "2/2 96", "- 60"
   };
@@ -72,7 +76,7 @@ final class RandomScore {
   }
 
   private void part(int number, String[] meters) {
-    instrument = PartInstrument.values()[random.nextInt(PartInstrument.values().length)];
+    instrument = ALL.get(random.nextInt(ALL.size()));
     String instrumentId = "P" + number + "-I1";
     list.append(
             "<score-part id=\"P%d\"><part-name>%s</part-name>"

@@ -4,6 +4,7 @@ import fingering.cli.student.ScoringContext;
 import fingering.cli.terminal.TextLayout;
 import fingering.cli.terminal.TextStyle;
 import fingering.music.Measure;
+import fingering.music.Movements;
 import fingering.music.Passage;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,13 +20,10 @@ public final class HeadingText {
 
   /** The instrument, the measures and the tempo: {@code Viola, m. 0–32, quarter = 96}. */
   public static String music(Passage passage) {
-    List<Measure> measures = passage.measures();
-    String from = measures.get(0).number();
-    String to = measures.get(measures.size() - 1).number();
     return "%s, m. %s, %s"
         .formatted(
             passage.instrument().name(),
-            from.equals(to) ? from : from + "–" + to,
+            span(passage.measures()),
             TempoText.mark(passage.tempo()));
   }
 
@@ -33,11 +31,10 @@ public final class HeadingText {
   static List<String> of(Passage passage, ScoringContext scoring, int columns, TextStyle style) {
     List<String> lines = new ArrayList<>();
     lines.add(style.bold(title(passage)));
-    List<Measure> measures = passage.measures();
     lines.add(
         passage.instrument().name()
-            + ", "
-            + span(measures.get(0).number(), measures.get(measures.size() - 1).number())
+            + (passage.measures().size() == 1 ? ", measure " : ", measures ")
+            + span(passage.measures())
             + ", "
             + passage.notes().size()
             + (passage.notes().size() == 1 ? " note, " : " notes, ")
@@ -50,7 +47,14 @@ public final class HeadingText {
     return lines;
   }
 
-  private static String span(String from, String to) {
-    return from.equals(to) ? "measure " + from : "measures " + from + "–" + to;
+  /** {@code 0–32}; of several movements, {@code 0 to 104 of the fourth movement}. */
+  private static String span(List<Measure> measures) {
+    Measure last = measures.get(measures.size() - 1);
+    String from = measures.get(0).number();
+    String to = last.number();
+    String movement = Movements.of(measures).phrase(last.index());
+    return movement.isEmpty()
+        ? (from.equals(to) ? from : from + "–" + to)
+        : from + " to " + to + movement;
   }
 }

@@ -2,6 +2,7 @@ package fingering.cli.text;
 
 import com.google.common.collect.ImmutableList;
 import fingering.music.Moment;
+import fingering.music.Movements;
 import fingering.plan.Comparison;
 import fingering.plan.Plan;
 import fingering.plan.PlanFigure;
@@ -195,7 +196,12 @@ public final class VerdictText {
             limit -> {
               boolean run = limit.first().measureIndex() != limit.last().measureIndex();
               text.append(run ? "; measures " : "; measure ");
-              text.append(limit.measures()).append(run ? " set" : " sets").append(" the limit");
+              text.append(limit.measures())
+                  .append(
+                      Movements.of(comparison.passage().measures())
+                          .phrase(limit.last().measureIndex()))
+                  .append(run ? " set" : " sets")
+                  .append(" the limit");
             });
     text.append('.');
     if (own.exceeded()) {

@@ -22,9 +22,7 @@ public final class HeadingText {
   public static String music(Passage passage) {
     return "%s, m. %s, %s"
         .formatted(
-            passage.instrument().name(),
-            span(passage.measures()),
-            TempoText.mark(passage.tempo()));
+            passage.instrument().name(), span(passage.measures()), TempoText.mark(passage.tempo()));
   }
 
   /** The lines, with an empty line at the end. */

@@ -21,9 +21,15 @@ public final class TypePage {
   /**
    * What a new page contains: the fields above the notes, and the open strings. Accidentals hold as
    * in print.
+   *
+   * @param instrument the id of the instrument; any other text stands for the violin
    */
-  public static String start() {
-    return start(TypeTools.instruments().get(0));
+  public static String start(String instrument) {
+    return start(
+        TypeTools.instruments().stream()
+            .filter(start -> start.id().equals(instrument))
+            .findFirst()
+            .orElseGet(() -> TypeTools.instruments().get(0)));
   }
 
   private static String start(Start instrument) {

@@ -32,10 +32,10 @@ final class TypeTools {
 
   static ImmutableList<Start> instruments() {
     return ImmutableList.of(
-        new Start(text("type.violin"), "treble", "G,2 D2 A2 e2 |"),
-        new Start(text("type.viola"), "alto", "C,2 G,2 D2 A2 |"),
-        new Start(text("type.cello"), "bass", "C,,2 G,,2 D,2 A,2 |"),
-        new Start(text("type.bass"), "bass", "E,,2 A,,2 D,2 G,2 |"));
+        new Start("violin", text("type.violin"), "treble", "G,2 D2 A2 e2 |"),
+        new Start("viola", text("type.viola"), "alto", "C,2 G,2 D2 A2 |"),
+        new Start("cello", text("type.cello"), "bass", "C,,2 G,,2 D,2 A,2 |"),
+        new Start("bass", text("type.bass"), "bass", "E,,2 A,,2 D,2 G,2 |"));
   }
 
   static Choices choices() {

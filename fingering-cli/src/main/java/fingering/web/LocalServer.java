@@ -93,7 +93,7 @@ public final class LocalServer implements AutoCloseable {
                 new CheckHandler(frames, teachers, lessons),
                 new AuditionHandler(frames, audition),
                 new ScalesHandler(frames, audition),
-                new TypeHandler(frames, secrets, teachers, new TypedFiles(folder, clock)),
+                new TypeHandler(frames, secrets, teachers, students, new TypedFiles(folder, clock)),
                 new DropHandler(dropped, lessons),
                 new PracticeHandler(teachers, lessons, frames, clock),
                 new SheetHandler(teachers, lessons, secrets, clock),

@@ -10,6 +10,7 @@ import fingering.page.TypePage;
 import fingering.page.live.HomeView;
 import fingering.page.music.TypedMusic;
 import fingering.tables.FingeringException;
+import fingering.web.folder.StudentsFolder;
 import fingering.web.folder.TeachersFolder;
 import fingering.web.typed.Draft;
 import fingering.web.typed.Drafts;
@@ -38,13 +39,20 @@ final class TypeHandler implements Handler {
   private final Frames frames;
   private final Secrets secrets;
   private final TeachersFolder folder;
+  private final StudentsFolder students;
   private final TypedFiles files;
   private final Drafts drafts = new Drafts();
 
-  TypeHandler(Frames frames, Secrets secrets, TeachersFolder folder, TypedFiles files) {
+  TypeHandler(
+      Frames frames,
+      Secrets secrets,
+      TeachersFolder folder,
+      StudentsFolder students,
+      TypedFiles files) {
     this.frames = frames;
     this.secrets = secrets;
     this.folder = folder;
+    this.students = students;
     this.files = files;
   }
 
@@ -71,9 +79,14 @@ final class TypeHandler implements Handler {
             .file(query.getOrDefault("score", ""))
             .filter(file -> TypedFiles.typed(file.toString()))
             .map(file -> TypedFiles.open(id, file))
-            .orElseGet(() -> Draft.fresh(id));
+            .orElseGet(() -> fresh(id));
     drafts.put(draft);
     return Reply.to(Reply.SEE_OTHER, draft.address());
+  }
+
+  /** A new page, for the instrument of the students. */
+  private Draft fresh(String id) {
+    return Draft.fresh(id, students.instrument());
   }
 
   private Reply page(Draft draft) {
@@ -112,7 +125,7 @@ final class TypeHandler implements Handler {
       throw new FingeringException(text("type.long"));
     }
     String id = address.group(1);
-    Draft draft = drafts.get(id).orElseGet(() -> Draft.fresh(id)).with(typed);
+    Draft draft = drafts.get(id).orElseGet(() -> fresh(id)).with(typed);
     drafts.put(draft);
     return Optional.of(
         address.group(2).equals("draw")

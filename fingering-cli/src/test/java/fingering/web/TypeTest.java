@@ -103,6 +103,13 @@ class TypeTest {
   }
 
   @Test
+  void newPageIsForTheInstrumentOfTheStudents() throws Exception {
+    Path students = Files.createDirectories(folder.resolve("students"));
+    Files.writeString(students.resolve("imke.yaml"), "instrument: viola\n");
+    assertThat(visitor.get(fresh("/type")).body()).contains("K:C clef=alto\nC,2 G,2 D2 A2 |");
+  }
+
+  @Test
   void firstPageLeadsToAPageWithFieldsAndOpenStrings() throws Exception {
     assertThat(visitor.get("/").body())
         .contains("<a href=\"/type\">Type an excerpt from paper</a>");

@@ -34,11 +34,12 @@ public record TypeView(
   /**
    * An instrument to type for.
    *
+   * @param id its id, as in the tables of instruments
    * @param name its name
    * @param clef its usual clef, as ABC names it
    * @param strings its open strings in ABC, the notes of an empty page
    */
-  public record Start(String name, String clef, String strings) {}
+  public record Start(String id, String name, String clef, String strings) {}
 
   /**
    * What the menus offer.

@@ -13,9 +13,13 @@ import java.util.Optional;
  */
 public record Draft(String id, String name, String text, Optional<String> stored) {
 
-  /** A new page. */
-  public static Draft fresh(String id) {
-    return new Draft(id, "", TypePage.start(), Optional.empty());
+  /**
+   * A new page.
+   *
+   * @param instrument the id of the instrument, whose open strings are its first notes
+   */
+  public static Draft fresh(String id, String instrument) {
+    return new Draft(id, "", TypePage.start(instrument), Optional.empty());
   }
 
   /** The address of its page. */

@@ -82,5 +82,6 @@ class ManyLessonsTest {
     openMore();
 
     assertThat(visitor.get(copy).statusCode()).isEqualTo(Reply.UNKNOWN);
+    assertThat(visitor.get(copy).statusCode()).isEqualTo(Reply.UNKNOWN);
   }
 }

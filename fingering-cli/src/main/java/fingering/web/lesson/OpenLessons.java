@@ -74,7 +74,7 @@ public final class OpenLessons {
    */
   public OpenLesson open(String id, Path file, String name, boolean dropped) {
     OpenLesson opened = reader.open(id, file, name, dropped);
-    put(opened);
+    shelf.put(opened);
     return opened;
   }
 
@@ -86,7 +86,7 @@ public final class OpenLessons {
    */
   public OpenLesson copy(OpenLesson open, String id) {
     OpenLesson copied = open.copy(id);
-    put(copied);
+    shelf.put(copied);
     return copied;
   }
 
@@ -111,11 +111,12 @@ public final class OpenLessons {
     if (elsewhere.isPresent()) {
       return elsewhere;
     }
-    OpenLesson opened = open(id, one.file(), one.name(), one.dropped()).shownAs(one.revision());
+    OpenLesson opened =
+        reader.open(id, one.file(), one.name(), one.dropped()).shownAs(one.revision());
     if (one.unsaved().filter(lesson -> !lesson.equals(opened.lesson())).isPresent()) {
       return Optional.empty();
     }
-    put(opened);
+    shelf.put(opened);
     return Optional.of(opened);
   }
 
@@ -126,10 +127,6 @@ public final class OpenLessons {
   /** The open lesson that is saved in a file; empty if it is not open. */
   public Optional<OpenLesson> in(Path file) {
     return shelf.in(file);
-  }
-
-  private void put(OpenLesson lesson) {
-    shelf.put(lesson);
   }
 
   /**
@@ -145,7 +142,7 @@ public final class OpenLessons {
           State now = reader.fresh(present(id));
           OpenLesson planned =
               now.open().with(plans(now.open(), now.open().stored(), patience(Cancellation.NEVER)));
-          put(planned);
+          shelf.put(planned);
           return new State(planned, now.remark());
         });
   }
@@ -188,7 +185,7 @@ public final class OpenLessons {
           State now = reader.fresh(present(id));
           OpenLesson before = now.open();
           Planned planned = plans(before, before.stored(), patience(Cancellation.NEVER));
-          put(before.with(planned));
+          shelf.put(before.with(planned));
           if (before.revision() != revision) {
             String remark = now.remark().isEmpty() ? text("open.stale") : now.remark();
             return new State(before.with(planned), remark);
@@ -259,12 +256,12 @@ public final class OpenLessons {
   private State saved(OpenLesson after, StoredLesson before) {
     try {
       OpenLesson saved = keeper.save(after, before);
-      put(saved);
+      shelf.put(saved);
       histories.keep(saved);
       return new State(saved, "");
     } catch (FingeringException e) {
       // The page keeps the change, and the next one tries again.
-      put(after);
+      shelf.put(after);
       return new State(after, text("save.failed", e.getMessage()));
     }
   }

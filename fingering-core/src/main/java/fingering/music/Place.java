@@ -22,6 +22,11 @@ public record Place(int measureIndex, String measure, BigFraction onset, BigFrac
         .toPlainString();
   }
 
+  /** The numbers of the measures from this place to a later one: {@code 14}, {@code 13–14}. */
+  public String measuresTo(Place last) {
+    return measureIndex == last.measureIndex ? measure : measure + "–" + last.measure;
+  }
+
   /** For use in a sentence: {@code measure 12, beat 2.5}. */
   @Override
   public String toString() {

@@ -18,11 +18,7 @@ public interface PrintedWords {
 
   /** For use in a sentence: {@code 'sul G' in m. 5–8}. */
   default String description() {
-    return "'"
-        + words()
-        + "' in m. "
-        + from().measure()
-        + (from().measureIndex() == to().measureIndex() ? "" : "–" + to().measure());
+    return "'" + words() + "' in m. " + from().measuresTo(to());
   }
 
   /** Whether they apply to a note that starts at the moment. */

@@ -67,16 +67,10 @@ public record Finding(
       boolean ends =
           i == places.size() || places.get(i).measureIndex() > places.get(i - 1).measureIndex() + 1;
       if (ends) {
-        groups.add(range(places.get(first), places.get(i - 1)));
+        groups.add(places.get(first).measuresTo(places.get(i - 1)));
         first = i;
       }
     }
-    return groups.size() <= MOST_GROUPS ? String.join(", ", groups) : range(place, to);
-  }
-
-  private static String range(Place first, Place last) {
-    return first.measureIndex() == last.measureIndex()
-        ? first.measure()
-        : first.measure() + "–" + last.measure();
+    return groups.size() <= MOST_GROUPS ? String.join(", ", groups) : place.measuresTo(to);
   }
 }

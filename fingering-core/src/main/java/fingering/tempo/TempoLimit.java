@@ -46,9 +46,7 @@ public record TempoLimit(
 
   /** The numbers of its measures as printed: {@code 14}, or for a run {@code 13–14}. */
   public String measures() {
-    return first.measureIndex() == last.measureIndex()
-        ? first.measure()
-        : first.measure() + "–" + last.measure();
+    return first.measuresTo(last);
   }
 
   /** Whether this and another limit are runs that have a measure in common. */

@@ -34,6 +34,22 @@ public record Movements(ImmutableList<Integer> starts) {
     return new Movements(starts.build());
   }
 
+  /** How many there are, at least 1. */
+  public int count() {
+    return starts.size() + 1;
+  }
+
+  /**
+   * The index of the first measure of a movement. For the one after the last, this is the number of
+   * measures.
+   *
+   * @param number the number of the movement, from 1
+   * @param measures the number of measures of the part
+   */
+  public int start(int number, int measures) {
+    return number == 1 ? 0 : number > count() ? measures : starts.get(number - 2);
+  }
+
   /** The number of the movement that a measure belongs to, from 1. */
   public int number(int measureIndex) {
     return 1 + (int) starts.stream().filter(start -> start <= measureIndex).count();

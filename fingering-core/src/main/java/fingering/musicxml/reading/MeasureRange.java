@@ -4,8 +4,11 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import com.google.common.primitives.Ints;
 import fingering.music.Measure;
+import fingering.music.Movements;
 import fingering.musicxml.SelectionException;
 import fingering.musicxml.element.Meter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
@@ -86,23 +89,23 @@ record MeasureRange(int first, int last, Optional<String> remark) {
 
     /** Measures of a movement of this part; all of it if they are empty. */
     private MeasureRange inMovement(int number, String wanted) {
-      ImmutableList<Run> movements = runs();
-      if (number < 1 || number > movements.size()) {
+      Movements movements = Movements.of(measures);
+      if (number < 1 || number > movements.count()) {
         throw new SelectionException(
             "%s has no movement %d: its measure numbers begin %s."
                 .formatted(
                     partName,
                     number,
-                    movements.size() == 1 ? "only once" : movements.size() + " times"));
+                    movements.count() == 1 ? "only once" : movements.count() + " times"));
       }
-      Run movement = movements.get(number - 1);
-      Finder finder =
-          new Finder(measures.subList(movement.first(), movement.last() + 1), implicit, partName);
+      int start = movements.start(number, measures.size());
+      int end = movements.start(number + 1, measures.size());
+      Finder finder = new Finder(measures.subList(start, end), implicit, partName);
       MeasureRange range = wanted.isEmpty() ? finder.whole() : finder.find(wanted);
       return new MeasureRange(
-          movement.first() + range.first(),
-          movement.first() + range.last(),
-          Optional.of("movement %d of %d".formatted(number, movements.size())));
+          start + range.first(),
+          start + range.last(),
+          Optional.of("movement %d of %d".formatted(number, movements.count())));
     }
 
     private Optional<MeasureRange> between(String from, String to) {
@@ -184,7 +187,7 @@ record MeasureRange(int first, int last, Optional<String> remark) {
       }
       String remark =
           "measure %s occurs %d times in the part; the first one is used".formatted(number, times);
-      int movements = runs().size();
+      int movements = Movements.of(measures).count();
       return new MeasureRange(
           first,
           last,
@@ -207,9 +210,7 @@ record MeasureRange(int first, int last, Optional<String> remark) {
               .distinct()
               .limit(MARKS_NAMED)
               .collect(ImmutableList.toImmutableList());
-      String numbers =
-          "it has measures "
-              + runs().stream().limit(RUNS_NAMED).map(this::name).collect(Collectors.joining(", "));
+      String numbers = "it has measures " + runs();
       return marks.isEmpty()
           ? numbers + "; choose some of them, as in 9-24."
           : numbers
@@ -221,36 +222,28 @@ record MeasureRange(int first, int last, Optional<String> remark) {
                           "; choose some of them, as in 9-24 or B-D."));
     }
 
-    /** The movements of the part: for each, the numbers start again. */
-    private ImmutableList<Run> runs() {
-      ImmutableList.Builder<Run> runs = ImmutableList.builder();
+    /** The ranges of numbers, which start again for each movement of the part. */
+    private String runs() {
+      List<String> runs = new ArrayList<>();
       int from = 0;
       OptionalInt before = OptionalInt.empty();
       for (int i = 0; i < measures.size(); i++) {
         OptionalInt number = integer(measures.get(i).number());
         if (number.isPresent()) {
           if (before.isPresent() && number.getAsInt() < before.getAsInt()) {
-            runs.add(new Run(from, i - 1));
+            runs.add(run(from, i - 1));
             from = i;
           }
           before = number;
         }
       }
-      return runs.add(new Run(from, measures.size() - 1)).build();
+      runs.add(run(from, measures.size() - 1));
+      return String.join(", ", runs.subList(0, Math.min(runs.size(), RUNS_NAMED)));
     }
 
-    private String name(Run run) {
-      return "%s to %s"
-          .formatted(measures.get(run.first()).number(), measures.get(run.last()).number());
+    private String run(int from, int to) {
+      return "%s to %s".formatted(measures.get(from).number(), measures.get(to).number());
     }
-
-    /**
-     * Measures whose numbers do not start again.
-     *
-     * @param first index of the first measure
-     * @param last index of the last measure
-     */
-    private record Run(int first, int last) {}
 
     private static OptionalInt integer(String number) {
       Integer value = Ints.tryParse(number);

@@ -3,8 +3,8 @@ package fingering.web.lesson;
 import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Range;
 import fingering.demand.FixNote;
-import fingering.demand.MeasureSpan;
 import fingering.lesson.LessonPlan;
 import fingering.music.Passage;
 import fingering.page.NoteWays;
@@ -12,7 +12,6 @@ import fingering.page.live.DemandsView;
 import fingering.page.live.DemandsView.Chip;
 import fingering.plan.Plan;
 import fingering.search.Cancellation;
-import fingering.tables.FingeringException;
 import fingering.verdict.PlanFigures;
 import java.util.List;
 import java.util.Locale;
@@ -104,19 +103,12 @@ public final class DemandChips {
   }
 
   private static int measure(Passage passage, String key, String value) {
-    try {
-      if (key.equals(FIX)) {
-        return LessonEdit.fixed(passage, value).stream()
-            .map(moment -> passage.moments().get(moment).place().measureIndex())
-            .findFirst()
-            .orElse(-1);
-      }
-      int at = value.lastIndexOf('@');
-      return at < 0
-          ? -1
-          : MeasureSpan.parse(value.substring(at + 1)).measureIndices(passage).lowerEndpoint();
-    } catch (FingeringException e) {
-      return -1;
+    if (key.equals(FIX)) {
+      return LessonEdit.fixed(passage, value).stream()
+          .map(moment -> passage.moments().get(moment).place().measureIndex())
+          .findFirst()
+          .orElse(-1);
     }
+    return NamedMeasures.of(value, passage).map(Range::lowerEndpoint).orElse(-1);
   }
 }

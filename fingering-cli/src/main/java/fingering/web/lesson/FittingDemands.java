@@ -2,7 +2,6 @@ package fingering.web.lesson;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.Range;
-import fingering.demand.MeasureSpan;
 import fingering.lesson.Lesson;
 import fingering.lesson.LessonPlan;
 import fingering.music.Passage;
@@ -45,16 +44,8 @@ public final class FittingDemands {
       return true;
     }
     String measures = note ? value.substring(0, end) : value.substring(end + 1);
-    Optional<Range<Integer>> there = indices(measures, now);
+    Optional<Range<Integer>> there = NamedMeasures.in(now, measures);
     // The same numbers may be those of another movement.
-    return (samePart || !note) && there.isPresent() && there.equals(indices(measures, before));
-  }
-
-  private static Optional<Range<Integer>> indices(String measures, Passage passage) {
-    try {
-      return Optional.of(MeasureSpan.parse(measures).measureIndices(passage));
-    } catch (FingeringException e) {
-      return Optional.empty();
-    }
+    return (samePart || !note) && there.isPresent() && there.equals(NamedMeasures.in(before, measures));
   }
 }

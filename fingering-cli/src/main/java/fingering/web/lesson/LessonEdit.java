@@ -4,7 +4,7 @@ import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
-import fingering.demand.MeasureSpan;
+import com.google.common.collect.Range;
 import fingering.lesson.Lesson;
 import fingering.lesson.LessonPlan;
 import fingering.lesson.PlanName;
@@ -106,16 +106,11 @@ public record LessonEdit(Lesson lesson, Passage passage, Plan shown) {
       return moment.isPresent()
           && inside(passage.moments().get(moment.getAsInt()).place().measureIndex(), first, last);
     }
-    int at = value.lastIndexOf('@');
-    if (at < 0 || key.equals("keep-plan")) {
-      return false;
-    }
-    try {
-      var span = MeasureSpan.parse(value.substring(at + 1)).measureIndices(passage);
-      return inside(span.lowerEndpoint(), first, last) && inside(span.upperEndpoint(), first, last);
-    } catch (FingeringException e) {
-      return false;
-    }
+    return !key.equals("keep-plan")
+        && NamedMeasures.of(value, passage)
+            .filter(span -> inside(span.lowerEndpoint(), first, last))
+            .filter(span -> inside(span.upperEndpoint(), first, last))
+            .isPresent();
   }
 
   private static boolean inside(int measure, int first, int last) {
@@ -169,13 +164,8 @@ public record LessonEdit(Lesson lesson, Passage passage, Plan shown) {
     String from = number(passage, first);
     String to = number(passage, last);
     String span = from.equals(to) ? from : from + "-" + to;
-    try {
-      var named = MeasureSpan.parse(span).measureIndices(passage);
-      if (named.lowerEndpoint() == first && named.upperEndpoint() == last) {
-        return span;
-      }
-    } catch (FingeringException e) {
-      throw new FingeringException(text("measures.twice"), e);
+    if (NamedMeasures.in(passage, span).equals(Optional.of(Range.closed(first, last)))) {
+      return span;
     }
     throw new FingeringException(text("measures.twice"));
   }

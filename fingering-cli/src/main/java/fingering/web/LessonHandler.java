@@ -36,7 +36,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -201,25 +200,18 @@ final class LessonHandler implements Handler {
 
   /** Chooses other music or another student. Demands on other music are left out. */
   private OpenLessons.State chosen(String id, int revision, Map<String, String> form) {
-    AtomicBoolean fewer = new AtomicBoolean();
-    OpenLessons.State state =
-        lessons.choose(
-            id,
-            revision,
-            (now, planned) -> {
-              Lesson wanted = chosen(now, planned.passage().tempo().unit(), form);
-              boolean samePart = wanted.part().equals(now.lesson().part());
-              boolean same = samePart && wanted.measures().equals(now.lesson().measures());
-              Lesson fitting =
-                  same
-                      ? wanted
-                      : FittingDemands.in(wanted, now.score(), planned.passage(), samePart);
-              fewer.set(!fitting.equals(wanted));
-              return OpenLessons.step(now, fitting);
-            });
-    return fewer.get() && state.remark().isEmpty()
-        ? new OpenLessons.State(state.open(), text("open.fewer-demands"))
-        : state;
+    return lessons.choose(
+        id,
+        revision,
+        (now, planned) -> {
+          Lesson wanted = chosen(now, planned.passage().tempo().unit(), form);
+          boolean samePart = wanted.part().equals(now.lesson().part());
+          boolean same = samePart && wanted.measures().equals(now.lesson().measures());
+          Lesson fitting =
+              same ? wanted : FittingDemands.in(wanted, now.score(), planned.passage(), samePart);
+          OpenLessons.Next next = OpenLessons.step(now, fitting);
+          return fitting.equals(wanted) ? next : next.saying(text("open.fewer-demands"));
+        });
   }
 
   private Lesson chosen(OpenLesson now, BeatUnit beat, Map<String, String> form) {

@@ -61,8 +61,21 @@ public final class OpenLessons {
     Next of(OpenLesson now, Planned planned);
   }
 
-  /** A lesson and its history. */
-  public record Next(Lesson lesson, History history) {}
+  /**
+   * A lesson and its history.
+   *
+   * @param remark a sentence about the change; empty if there is nothing to say
+   */
+  public record Next(Lesson lesson, History history, String remark) {
+    Next(Lesson lesson, History history) {
+      this(lesson, history, "");
+    }
+
+    /** The same with a sentence about the change. */
+    public Next saying(String sentence) {
+      return new Next(lesson, history, sentence);
+    }
+  }
 
   /**
    * Opens a score or lesson.
@@ -201,7 +214,8 @@ public final class OpenLessons {
                   stored,
                   next.history(),
                   Optional.of(plans(before.with(planned), stored, cancellation)));
-          return saved(after, before.stored());
+          State state = saved(after, before.stored());
+          return state.remark().isEmpty() ? new State(state.open(), next.remark()) : state;
         });
   }
 

@@ -11,12 +11,7 @@ public final class SelectionException extends FingeringException {
 
   private static final long serialVersionUID = 1L;
 
-  /** Creates the exception with the message to show. */
-  public SelectionException(String message) {
-    super(message);
-  }
-
-  /** Creates the exception with the message to show, and what has to be chosen. */
+  /** Creates the exception with the message to show, and what has to be chosen if anything. */
   public SelectionException(String message, Choice... choices) {
     super(message, choices);
   }

@@ -13,12 +13,7 @@ public final class UnreadableScoreException extends FingeringException {
 
   private static final long serialVersionUID = 1L;
 
-  /** Creates the exception with the message to show. */
-  public UnreadableScoreException(String message) {
-    super(message);
-  }
-
-  /** Creates the exception with the message to show, and what has to be chosen. */
+  /** Creates the exception with the message to show, and what has to be chosen if anything. */
   public UnreadableScoreException(String message, Choice... choices) {
     super(message, choices);
   }

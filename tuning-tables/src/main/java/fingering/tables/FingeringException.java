@@ -17,16 +17,7 @@ public class FingeringException extends RuntimeException {
    * Creates an exception.
    *
    * @param message what is wrong, where, and what to do about it
-   */
-  public FingeringException(String message) {
-    this(message, new Choice[0]);
-  }
-
-  /**
-   * Creates an exception for input that leaves something open.
-   *
-   * @param message what is wrong, where, and what to do about it
-   * @param choices what to choose
+   * @param choices what has to be chosen, if the input leaves something open
    */
   public FingeringException(String message, Choice... choices) {
     super(message);

@@ -79,14 +79,9 @@ final class TypeHandler implements Handler {
             .file(query.getOrDefault("score", ""))
             .filter(file -> TypedFiles.typed(file.toString()))
             .map(file -> TypedFiles.open(id, file))
-            .orElseGet(() -> fresh(id));
+            .orElseGet(() -> Draft.fresh(id, students.instrument()));
     drafts.put(draft);
     return Reply.to(Reply.SEE_OTHER, draft.address());
-  }
-
-  /** A new page, for the instrument of the students. */
-  private Draft fresh(String id) {
-    return Draft.fresh(id, students.instrument());
   }
 
   private Reply page(Draft draft) {
@@ -125,7 +120,7 @@ final class TypeHandler implements Handler {
       throw new FingeringException(text("type.long"));
     }
     String id = address.group(1);
-    Draft draft = drafts.get(id).orElseGet(() -> fresh(id)).with(typed);
+    Draft draft = drafts.get(id).orElseGet(() -> Draft.fresh(id, "")).with(typed);
     drafts.put(draft);
     return Optional.of(
         address.group(2).equals("draw")

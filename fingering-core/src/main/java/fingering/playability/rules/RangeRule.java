@@ -108,10 +108,10 @@ public final class RangeRule implements CheckRule {
   }
 
   private String moved(PartMusic music, Moment moment, Note note, boolean high) {
-    String other = "give it to a " + (high ? "higher" : "lower") + " instrument.";
+    String other = "to a " + (high ? "higher" : "lower") + " instrument.";
     return move.words(music, moment, note, !high)
-        .map(octaves -> "Write it " + octaves + ", or " + other)
-        .orElse("G" + other.substring(1));
+        .map(octaves -> "Write it " + octaves + ", or give it " + other)
+        .orElse("Give it " + other);
   }
 
   /** Returns a sounding pitch as written in the instrument's parts. */

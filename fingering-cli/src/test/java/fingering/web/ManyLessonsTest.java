@@ -3,35 +3,13 @@ package fingering.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fingering.cli.Session;
-import fingering.cli.advice.LessonAdviser;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.Clock;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A teacher who has more pages open than the program keeps in memory works on in each of them. */
-class ManyLessonsTest {
+class ManyLessonsTest extends ServedFolder {
   private static final int PAGES = 14;
-
-  @TempDir Path folder;
-
-  private LocalServer server;
-  private Visitor visitor;
-
-  @BeforeEach
-  void start() throws Exception {
-    server = LocalServer.start(folder, new LessonAdviser(), Clock.systemUTC());
-    visitor = new Visitor(server).at(server.address());
-  }
-
-  @AfterEach
-  void stop() {
-    server.close();
-  }
 
   private String dropped(String name) throws Exception {
     HttpResponse<String> answer = visitor.drop(name, Files.readAllBytes(Session.DEMO));

@@ -2,105 +2,16 @@ package fingering.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fingering.cli.Session;
-import fingering.cli.advice.LessonAdviser;
-import fingering.lesson.StoredLesson;
-import java.net.URLEncoder;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
-import java.util.regex.MatchResult;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The plan of a lesson is changed on the page: notes, demands, undo, and what is saved. */
-class OpenLessonTest {
-  private static final Pattern WAY =
-      Pattern.compile("name=\"way\" value=\"([^\"]+)\" aria-pressed=\"(true|false)\"");
-  private static final Pattern REVISION = Pattern.compile("id=\"revision\" value=\"(\\d+)\"");
-  private static final Instant NOON = Instant.parse("2026-12-01T12:00:00Z");
-
-  @TempDir Path folder;
-
-  private LocalServer server;
-  private Visitor visitor;
-  private String address = "";
-  private String revision = "0";
-
-  @BeforeEach
-  void start() throws Exception {
-    server = LocalServer.start(folder, new LessonAdviser(), Clock.fixed(NOON, ZoneOffset.UTC));
-    visitor = new Visitor(server).at(server.address());
-    HttpResponse<String> dropped = visitor.drop("demo.musicxml", Files.readAllBytes(Session.DEMO));
-    address = dropped.headers().firstValue("Location").orElseThrow();
-    visitor.get(address + "/plans");
-  }
-
-  @AfterEach
-  void stop() {
-    server.close();
-  }
-
-  private HttpResponse<String> post(String what, String... fields) throws Exception {
-    StringBuilder form = new StringBuilder("revision=" + revision);
-    for (int i = 0; i < fields.length; i += 2) {
-      form.append('&').append(fields[i]).append('=').append(encoded(fields[i + 1]));
-    }
-    HttpResponse<String> answer = visitor.post(address + "/" + what, form.toString());
-    Matcher next = REVISION.matcher(answer.body());
-    if (next.find()) {
-      revision = next.group(1);
-    }
-    return answer;
-  }
-
-  private static String encoded(String value) {
-    return URLEncoder.encode(value, StandardCharsets.UTF_8);
-  }
-
-  /** The ways to play a note, best first; true is the one that the plan has. */
-  private Map<String, Boolean> ways(int moment) throws Exception {
-    String note = visitor.get(address + "/note?moment=" + moment).body();
-    return WAY.matcher(note)
-        .results()
-        .collect(
-            Collectors.toMap(
-                way -> way.group(1),
-                way -> Boolean.valueOf(way.group(2)),
-                (one, other) -> one,
-                java.util.LinkedHashMap::new));
-  }
-
-  private String other(int moment) throws Exception {
-    return ways(moment).entrySet().stream()
-        .filter(way -> !way.getValue())
-        .map(Map.Entry::getKey)
-        .findFirst()
-        .orElseThrow();
-  }
-
-  private String now(int moment) throws Exception {
-    return ways(moment).entrySet().stream()
-        .filter(Map.Entry::getValue)
-        .map(Map.Entry::getKey)
-        .findFirst()
-        .orElseThrow();
-  }
-
+class OpenLessonTest extends OpenedDemo {
   @Test
   void demandsOnOtherMeasuresAreLeftOutUntilUndo() throws Exception {
     post("choice", "measures", "17-32");
@@ -117,16 +28,6 @@ class OpenLessonTest {
     post("undo");
     post("undo");
     assertThat(saved()).contains("fix: 17.1=", "measures: 17-32");
-  }
-
-  private List<String> files() throws Exception {
-    try (Stream<Path> all = Files.list(folder)) {
-      return all.map(file -> String.valueOf(file.getFileName())).sorted().toList();
-    }
-  }
-
-  private String saved() throws Exception {
-    return Files.readString(folder.resolve("demo.yaml"));
   }
 
   @Test
@@ -203,46 +104,6 @@ class OpenLessonTest {
   }
 
   @Test
-  void undoGoesOnAfterARestart() throws Exception {
-    post("fix", "moment", "12", "way", other(12));
-    post("plan", "plan", "third");
-    post("undo");
-    server.close();
-    server = LocalServer.start(folder, new LessonAdviser(), Clock.systemUTC());
-    visitor = new Visitor(server).at(server.address());
-    address = link("demo.yaml");
-    revision = "0";
-
-    post("undo");
-    assertThat(saved()).doesNotContain("mine");
-    post("redo");
-    assertThat(saved()).contains("name: mine");
-    post("redo");
-    assertThat(saved()).contains("choose: third");
-  }
-
-  @Test
-  void historyThatIsDamagedCostsNothing() throws Exception {
-    post("plan", "plan", "third");
-    server.close();
-    Files.writeString(folder.resolve(".undo").resolve("demo.yaml"), "--- # past\nnot a lesson");
-    server = LocalServer.start(folder, new LessonAdviser(), Clock.systemUTC());
-    visitor = new Visitor(server).at(server.address());
-    address = link("demo.yaml");
-
-    assertThat(visitor.get(address + "/plans").body()).contains("value=\"third\" checked");
-  }
-
-  /** The address of a file in the list of the first page. */
-  private String link(String file) throws Exception {
-    Matcher link =
-        Pattern.compile("href=\"(/open/[\\w-]+)\">" + Pattern.quote(file))
-            .matcher(visitor.get("/").body());
-    assertThat(link.find()).isTrue();
-    return link.group(1);
-  }
-
-  @Test
   void demandOnMeasuresIsKeptAndPriced() throws Exception {
     String answer = post("demand", "from", "4", "to", "7", "key", "stay", "value", "3").body();
 
@@ -282,65 +143,6 @@ class OpenLessonTest {
   }
 
   @Test
-  void droppedScoreIsCopiedWithItsFirstChangeAndNothingIsReplaced() throws Exception {
-    assertThat(files()).isEmpty();
-    Files.writeString(folder.resolve("demo.yaml"), "another file\n");
-    Files.writeString(folder.resolve("demo.musicxml"), "another score\n");
-    post("plan", "plan", "first");
-
-    assertThat(files())
-        .contains("demo.yaml", "demo.musicxml", "demo-2.musicxml")
-        .anyMatch(name -> name.matches("demo-2(-2)?\\.yaml"));
-    assertThat(folder.resolve("demo.yaml")).hasContent("another file\n");
-    assertThat(folder.resolve("demo.musicxml")).hasContent("another score\n");
-    assertThat(folder.resolve("demo-2.musicxml")).hasSameBinaryContentAs(Session.DEMO);
-    assertThat(StoredLesson.read(folder.resolve("demo-2.yaml")).lesson().score())
-        .isEqualTo("demo-2.musicxml");
-  }
-
-  @Test
-  void savedLessonIsTheSameOnTheCommandLine() throws Exception {
-    post("fix", "moment", "12", "way", other(12));
-    String plan = Session.of("plan", "--lesson", folder.resolve("demo.yaml")).succeeded().out();
-    String line = post("free", "moment", "999").body();
-
-    assertThat(line).isNotEmpty();
-    assertThat(plan).contains("4: II 2 0 ↓half 4");
-  }
-
-  @Test
-  void lessonEditedByHandWinsAndThePageSaysSo() throws Exception {
-    post("plan", "plan", "first");
-    Files.writeString(folder.resolve("demo.yaml"), saved() + "measures: 1-8\n");
-    String answer = post("plan", "plan", "third").body();
-
-    assertThat(answer).contains("demo.yaml was changed outside this page", "measures 1–8");
-    assertThat(saved()).contains("measures: 1-8", "choose: first");
-    post("undo");
-    assertThat(saved()).doesNotContain("measures:");
-  }
-
-  @Test
-  void lessonWithAMistakeIsNotReplaced() throws Exception {
-    post("plan", "plan", "first");
-    Files.writeString(folder.resolve("demo.yaml"), "score: demo.musicxml\nplan: x\n");
-    HttpResponse<String> answer = post("plan", "plan", "third");
-
-    assertThat(answer.statusCode()).isEqualTo(400);
-    assertThat(answer.body()).contains("demo.yaml");
-    assertThat(saved()).isEqualTo("score: demo.musicxml\nplan: x\n");
-  }
-
-  @Test
-  void deletedLessonIsSavedAgain() throws Exception {
-    post("plan", "plan", "first");
-    Files.delete(folder.resolve("demo.yaml"));
-    post("plan", "plan", "third");
-
-    assertThat(saved()).contains("choose: third");
-  }
-
-  @Test
   void secondTabHearsOfTheChangeAndLosesNothing() throws Exception {
     post("plan", "plan", "first");
     revision = "0";
@@ -348,16 +150,6 @@ class OpenLessonTest {
 
     assertThat(stale).contains("changed in another window", "value=\"first\" checked");
     assertThat(saved()).contains("choose: first");
-  }
-
-  @Test
-  void scoreChangedOnDiskIsReadAgain() throws Exception {
-    post("plan", "plan", "first");
-    Path score = folder.resolve("demo.musicxml");
-    Files.writeString(
-        score, Files.readString(score).replace("Lanterns on the Millrace", "Lanterns Again"));
-
-    assertThat(visitor.get(address + "/plans").body()).contains("Lanterns Again");
   }
 
   @ParameterizedTest
@@ -401,17 +193,5 @@ class OpenLessonTest {
 
     assertThat(notes.get(0)).contains("A grace note follows", "disabled");
     assertThat(notes.get(1)).doesNotContain("A grace note follows");
-  }
-
-  @Test
-  void lessonThatIsOpenedTwiceIsOneLesson() throws Exception {
-    post("plan", "plan", "first");
-    assertThat(
-            REVISION
-                .matcher(visitor.get(link("demo.yaml")).body())
-                .results()
-                .map(MatchResult::group)
-                .findFirst())
-        .contains("id=\"revision\" value=\"1\"");
   }
 }

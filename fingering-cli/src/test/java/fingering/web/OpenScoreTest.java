@@ -3,44 +3,24 @@ package fingering.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fingering.cli.Session;
-import fingering.cli.advice.LessonAdviser;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A score is opened or dropped, and part, measures and tempo are chosen. */
-class OpenScoreTest {
+class OpenScoreTest extends ServedFolder {
   private static final Pattern LINE = Pattern.compile("class=\"system\" id=\"(s-[\\d-]+)\"");
-
-  @TempDir Path folder;
-
-  private LocalServer server;
-  private Visitor visitor;
-
-  @BeforeEach
-  void start() throws Exception {
-    server = LocalServer.start(folder, new LessonAdviser(), Clock.systemUTC());
-    visitor = new Visitor(server).at(server.address());
-  }
-
-  @AfterEach
-  void stop() {
-    server.close();
-  }
 
   private String dropped(String name, String content) throws Exception {
     HttpResponse<String> answer = visitor.drop(name, content.getBytes(StandardCharsets.UTF_8));

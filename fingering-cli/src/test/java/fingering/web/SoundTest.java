@@ -5,39 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import fingering.cli.Session;
-import fingering.cli.advice.LessonAdviser;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The table of what sounds, and the file for the student, as the server answers them. */
-class SoundTest {
+class SoundTest extends ServedFolder {
   private static final String TUNE =
       "X:1\nT:Over <the> Weir\nM:2/4\nL:1/4\nQ:1/4=60\nK:G clef=alto\n|:G [GB]|1 c2:|2 d2|e2|]\n";
-
-  @TempDir Path folder;
-
-  private LocalServer server;
-  private Visitor visitor;
-
-  @BeforeEach
-  void start() throws Exception {
-    server = LocalServer.start(folder, new LessonAdviser(), Clock.systemUTC());
-    visitor = new Visitor(server).at(server.address());
-  }
-
-  @AfterEach
-  void stop() {
-    server.close();
-  }
 
   private String dropped(String name, String content) throws Exception {
     return visitor

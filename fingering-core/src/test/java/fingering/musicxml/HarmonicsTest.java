@@ -6,7 +6,6 @@ import static fingering.musicxml.ScoreText.measure;
 import static fingering.musicxml.ScoreText.note;
 import static fingering.musicxml.ScoreText.part;
 import static fingering.musicxml.ScoreText.passage;
-import static fingering.musicxml.ScoreText.rest;
 import static fingering.musicxml.ScoreText.score;
 import static fingering.musicxml.ScoreText.violin;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -19,7 +18,6 @@ import fingering.music.Passage;
 import fingering.musicxml.ScoreText.N;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -31,7 +29,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class HarmonicsTest {
 
-  private static Passage passageOf(Object... notes) {
+  static Passage passageOf(Object... notes) {
     Object[] content = new Object[notes.length + 1];
     content[0] = START;
     System.arraycopy(notes, 0, content, 1, notes.length);
@@ -346,62 +344,6 @@ class HarmonicsTest {
             List.of("NATURAL", "G2", "C3", "G4"),
             List.of("ARTIFICIAL", "A2", "D3", "A4"));
     assertThat(passage.notes().get(2).written()).hasToString("A3");
-  }
-
-  @Test
-  void tiedHarmonicsAreOneNoteEvenIfOnlyTheFirstIsPrintedInFull() {
-    Passage passage =
-        passage(
-            violin(
-                measure(
-                    "1",
-                    START,
-                    rest(8),
-                    note("B4", 8).tie("start"),
-                    note("E5", 8).chord().diamond().tie("start")),
-                measure(
-                    "2",
-                    note("B4", 8).tie("stop").tie("start"),
-                    note("E5", 8).chord().diamond().tie("stop"),
-                    note("B4", 8).tie("stop"))));
-    assertThat(passage.notes()).hasSize(1);
-    assertThat(passage.notes().get(0).length()).isEqualTo(BigFraction.of(6));
-    assertThat(passage.notes().get(0).sounding()).hasToString("B6");
-  }
-
-  // A tie holds the harmonic, whatever the notehead at its end: common practice, no source
-  @Test
-  void tiedHarmonicGoesOnWithoutItsDiamond() {
-    Passage passage =
-        passage(
-            violin(
-                measure(
-                    "1",
-                    START,
-                    rest(8),
-                    note("B4", 8).tie("start"),
-                    note("E5", 8).chord().diamond().tie("start")),
-                measure(
-                    "2",
-                    note("B4", 8).tie("stop").tie("start"),
-                    note("E5", 8).chord().tie("stop").tie("start"),
-                    note("B4", 8).tie("stop"),
-                    note("E5", 8).chord().tie("stop"))));
-    assertThat(passage.notes()).hasSize(1);
-    assertThat(passage.notes().get(0).length()).isEqualTo(BigFraction.of(6));
-    assertThat(passage.notes().get(0).sounding()).hasToString("B6");
-  }
-
-  @Test
-  void notesAfterAHarmonicThatAreNotTiedToItAreNew() {
-    Passage passage =
-        passageOf(
-            note("B4", 8).tie("start"),
-            note("E5", 8).chord().diamond(),
-            note("B4", 8).tie("stop"),
-            note("E5", 8).chord());
-    assertThat(passage.notes().stream().map(note -> note.sounding().toString()))
-        .containsExactly("B6", "E5");
   }
 
   @Test

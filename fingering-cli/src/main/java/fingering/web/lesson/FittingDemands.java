@@ -46,6 +46,8 @@ public final class FittingDemands {
     String measures = note ? value.substring(0, end) : value.substring(end + 1);
     Optional<Range<Integer>> there = NamedMeasures.in(now, measures);
     // The same numbers may be those of another movement.
-    return (samePart || !note) && there.isPresent() && there.equals(NamedMeasures.in(before, measures));
+    return (samePart || !note)
+        && there.isPresent()
+        && there.equals(NamedMeasures.in(before, measures));
   }
 }

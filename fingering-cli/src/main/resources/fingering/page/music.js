@@ -297,12 +297,20 @@
       show();
     }
   };
+  const lineOfNote = () => {
+    const chosen = moment === null ? null : frameOf(moment);
+    return chosen ? chosen.closest(".system").getBoundingClientRect() : null;
+  };
+  const heightAbovePanel = () =>
+    window.innerHeight - document.querySelector(".dock").getBoundingClientRect().height;
+  const inSight = () => {
+    const line = lineOfNote();
+    return line !== null && line.bottom > 0 && line.top < heightAbovePanel();
+  };
   const show = () => {
-    const line = frameOf(moment).closest(".system");
-    const box = line.getBoundingClientRect();
-    const panel = document.querySelector(".dock").getBoundingClientRect().height;
-    if (box.top < 0 || box.bottom > window.innerHeight - panel) {
-      window.scrollBy(0, box.top - Math.max(0, (window.innerHeight - panel - box.height) / 2));
+    const line = lineOfNote();
+    if (line && (line.top < 0 || line.bottom > heightAbovePanel())) {
+      window.scrollBy(0, line.top - Math.max(0, (heightAbovePanel() - line.height) / 2));
     }
   };
   const stepLine = (by) => {
@@ -395,7 +403,9 @@
 
   // What appears above the music must not push it away from the pointer.
   let place = 0;
+  let wasInSight = false;
   body.addEventListener("htmx:beforeSwap", () => {
+    wasInSight = inSight();
     place = music.childElementCount > 0 ? music.getBoundingClientRect().top : 0;
   });
 
@@ -412,9 +422,11 @@
 
   body.addEventListener("htmx:afterRequest", (event) => {
     const path = event.detail.pathInfo.requestPath;
-    if (path.startsWith(`${address}/note`) && moment !== null && frameOf(moment)) {
-      // The ways to play a note must not cover it.
-      show();
+    if (path.startsWith(`${address}/note`) && moment !== null) {
+      // The ways to play a note must not cover it. For a reader who has scrolled away from it, the page stays still.
+      if (wasInSight) {
+        show();
+      }
       return;
     }
     if (!path.startsWith(address)) {

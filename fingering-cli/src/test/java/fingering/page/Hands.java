@@ -1,6 +1,7 @@
 package fingering.page;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
 
 /**
  * Mouse and keyboard of a browser.
@@ -13,12 +14,33 @@ record Hands(Browser browser) {
 
   private static final int STEPS = 5;
 
+  private static final int LOOKS = 100;
+
+  private static final String NOTHING_LOADS =
+      "!document.querySelector('.htmx-request, .htmx-swapping, .htmx-settling')";
+
+  private static final String TWO_FRAMES =
+      "new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(0))))";
+
   /** A point of the window in pixels. */
   private record Point(double x, double y) {}
 
-  /** Clicks in the middle of an element, which is scrolled into view first. */
+  /**
+   * Clicks in the middle of an element, which is scrolled into view first. Waits until the page has
+   * loaded what it asked for and the element stays in its place, as a person would.
+   */
   void click(String selector) throws Exception {
+    Point before = new Point(-1, -1);
     Point at = middle(selector, true);
+    for (int left = LOOKS; !at.equals(before); left--) {
+      if (left == 0) {
+        throw new IOException("never stays in its place: " + selector);
+      }
+      browser.await(NOTHING_LOADS);
+      browser.run(TWO_FRAMES);
+      before = at;
+      at = middle(selector, false);
+    }
     mouse("mousePressed", at);
     mouse("mouseReleased", at);
   }

@@ -180,11 +180,28 @@ class LessonInBrowserTest extends InBrowser {
     awaitRevision(2);
     assertThat(text("#slurring")).isEmpty();
     browser().await("document.querySelectorAll('#slurs li').length === 2");
+    browser().await("document.querySelector('#note input[value=\"6\"]')");
 
     hands().click("#slurs button");
     awaitRevision(3);
     browser().await("document.querySelectorAll('#slurs li').length === 1");
     assertThat(saved()).contains("slurs: {2.1: ").doesNotContain("0.3");
+  }
+
+  @Test
+  void pageStaysWhereItWasScrolledTo() throws Exception {
+    open(390);
+    chooseNote(0);
+    browser().run("document.querySelector('#music').focus()");
+    browser().run("window.scrollTo(0, document.body.scrollHeight)");
+    String last = "document.querySelector('#music .system:last-child').getBoundingClientRect().top";
+    int before = browser().run(last).asInt();
+
+    hands().key("1", "Digit1", 0);
+    awaitRevision(1);
+    browser().await("document.querySelector('#note form[data-post=free]')");
+    browser().await("!document.querySelector('.htmx-request')");
+    assertThat(browser().run(last).asInt()).isEqualTo(before);
   }
 
   @Test

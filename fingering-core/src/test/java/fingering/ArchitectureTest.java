@@ -21,8 +21,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The packages depend on one another in the order that {@code DEVELOPERS.md} lists. */
 class ArchitectureTest {
@@ -35,6 +39,9 @@ class ArchitectureTest {
           "(java\\.util|com\\.google\\.common\\.collect)\\.(?!Immutable)[\\w.]*"
               + "(List|Map|Set|Collection|Queue|Deque|Table)"
               + "|java\\.util\\.concurrent\\.atomic\\.Atomic(Integer|Long|Boolean|Reference)");
+
+  /** Text in quotes that contains an option. */
+  private static final Pattern OPTION = Pattern.compile("\"[^\"\\n]*--[a-z][^\"\\n]*\"");
 
   private static final JavaClasses LIBRARY =
       new ClassFileImporter()
@@ -153,6 +160,19 @@ class ArchitectureTest {
         .callMethodWhere(
             target(nameMatching("now|system(DefaultZone|UTC)?|currentTimeMillis|nanoTime")))
         .check(LIBRARY);
+  }
+
+  /** The page has no options, and neither have other programs that use the library. */
+  @ParameterizedTest
+  @ValueSource(strings = {"src/main/java", "../tuning-tables/src/main/java"})
+  void noMessageNamesAnOptionOfTheCommandLine(Path sources) throws IOException {
+    try (Stream<Path> files = Files.walk(sources)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        assertThat(OPTION.matcher(Files.readString(file)).results().map(MatchResult::group))
+            .as(file.toString())
+            .isEmpty();
+      }
+    }
   }
 
   /** The packages, in the order of the list. */

@@ -1,6 +1,5 @@
 package fingering.page;
 
-import com.google.common.collect.ImmutableList;
 import fingering.check.CheckVerdict;
 import fingering.check.CheckedFile;
 import fingering.check.ReportOptions;
@@ -53,19 +52,8 @@ public final class CheckLivePage {
         CheckedScore.of(file, check, options, 1, music.of(file.file(), check, options));
     CheckView.Found found =
         new CheckView.Found(
-            CheckVerdict.of(file, check),
-            checked.withRemarks(
-                check.remarks().stream()
-                    .map(CheckLivePage::withoutOption)
-                    .collect(ImmutableList.toImmutableList())),
-            music.shapes(),
-            CheckPage.terms(kinds));
+            CheckVerdict.of(file, check), checked, music.shapes(), CheckPage.terms(kinds));
     return Templates.filled(
         output -> JtecheckfoundGenerated.render(output, Templates.PLAIN, found));
-  }
-
-  /** A remark without the option of the command line that changes it: the page has menus. */
-  private static String withoutOption(String remark) {
-    return remark.replaceFirst("[;,] [^;]*--.*$", "");
   }
 }

@@ -62,7 +62,7 @@ class CheckCommandTest {
   void textSaysWhoPlaysAndHowToChangeIt() {
     assertThat(Session.of("check", LANTERNS).out().replaceAll("\\s+", " "))
         .contains("for advanced students (level common-practice)")
-        .contains("for a section, as in an orchestra; if one player has it, add --played-by");
+        .contains("for a section, as in an orchestra; if one player has it, check it");
     Object[] changed = {"check", LANTERNS, "--played-by", "one-player"};
     assertThat(Session.of(changed).out()).contains("one player)").doesNotContain("is assumed");
   }

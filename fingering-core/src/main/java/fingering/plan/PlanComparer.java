@@ -331,8 +331,7 @@ public final class PlanComparer {
     long lowest = compared.stream().mapToLong(Plan::total).min().orElseThrow();
     long free = plan(Brief.free(FREE_CHOICE)).total();
     return free < lowest
-        ? Optional.of(
-            "A plan with free choice of positions is easier than all of these: see 'plan --choose free'.")
+        ? Optional.of("A plan with free choice of positions ('free') is easier than all of these.")
         : Optional.empty();
   }
 

@@ -292,6 +292,6 @@ class RepairsTest {
     assertThat(refusal("M:4/4\nK:C\nA|" + "Z999|".repeat(600)))
         .startsWith(", line 3, column")
         .endsWith(
-            "the tune has more than 500000 measures and is not read: check that it is a tune, split it if it is, or allow more with --limit measures=NUMBER.");
+            "the tune has more than 500000 measures and is not read: check that it is a tune, split it if it is, or raise the limit 'measures'.");
   }
 }

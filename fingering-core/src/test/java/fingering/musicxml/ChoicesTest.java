@@ -228,7 +228,7 @@ class ChoicesTest {
     assertThat(passage.instrument().strings()).hasSize(5);
     assertThat(passage.remarks())
         .contains(
-            "the tuning is 'five-string' (E5 A4 D4 G3 C3) and the notes are read at sounding pitch; plan a part written as fingered without --tuning");
+            "the tuning is 'five-string' (E5 A4 D4 G3 C3) and the notes are read at sounding pitch; plan a part that is written as fingered in the usual tuning");
   }
 
   @Test

@@ -47,7 +47,7 @@ class OddScoresTest {
     ScoreLimits more = ScoreLimits.DEFAULT.with("measures=1000001");
 
     assertThat(Refusal.of(() -> read(many)))
-        .contains("more than 500000 measures in all parts", "--limit measures=NUMBER");
+        .contains("more than 500000 measures in all parts", "raise the limit 'measures'");
     Score allowed = ScoreReader.read(ScoreFile.of(many, ImmutableList.of(), more));
     assertThat(allowed.passage(PassageRequest.WHOLE).measures()).hasSize(1_000_001);
   }

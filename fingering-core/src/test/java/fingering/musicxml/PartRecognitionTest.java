@@ -198,12 +198,12 @@ class PartRecognitionTest {
     PassageRequest bass = PassageRequest.WHOLE.withPart("Bass");
     assertThat(remarks(strings, bass))
         .contains(
-            "the part 'Bass' is taken for a double bass because its neighbours are 'Cello' and 'Viola'; use --instrument if that is wrong");
+            "the part 'Bass' is taken for a double bass because its neighbours are 'Cello' and 'Viola'; choose another instrument if that is wrong");
     assertThat(remarks(strings, bass.withInstrument(Instruments.standard().named("double bass"))))
         .noneMatch(remark -> remark.contains("is taken for"));
     assertThat(remarks(named("Bass"), PassageRequest.WHOLE))
         .contains(
-            "the part 'Bass' is taken for a double bass because no other part shows another instrument; use --instrument if that is wrong");
+            "the part 'Bass' is taken for a double bass because no other part shows another instrument; choose another instrument if that is wrong");
     assertThat(remarks(named("Cello, Double Bass"), PassageRequest.WHOLE.withPart("2")))
         .noneMatch(remark -> remark.contains("instrument"));
   }
@@ -212,7 +212,7 @@ class PartRecognitionTest {
   void aRequestedSingerIsReadByItsClefWithTheReason() {
     assertThat(remarks(named("Tenor, Bass"), PassageRequest.WHOLE.withPart("Bass")))
         .contains(
-            "'Bass' is not a part for a bowed string instrument (beside 'Tenor'); by its first clef it is read for the cello; use --instrument to choose another");
+            "'Bass' is not a part for a bowed string instrument (beside 'Tenor'); by its first clef it is read for the cello; choose another instrument if that is wrong");
     PassageRequest asBass =
         PassageRequest.WHOLE
             .withPart("Bass")

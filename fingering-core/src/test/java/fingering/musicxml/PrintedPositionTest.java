@@ -103,7 +103,7 @@ class PrintedPositionTest {
     assertThat(held(passage)).containsExactly("B4 3");
     assertThat(passage.remarks())
         .contains(
-            "'1st or 2nd pos.' in measure 1 is not read: write the position you want into the part, or give it with --stay");
+            "'1st or 2nd pos.' in measure 1 is not read: write the position you want into the part, or ask for it in these measures");
   }
 
   @Test

@@ -56,11 +56,6 @@ public record CheckedScore(
             .collect(ImmutableList.toImmutableList()));
   }
 
-  /** The same with other remarks. */
-  public CheckedScore withRemarks(ImmutableList<String> others) {
-    return new CheckedScore(id, title, file, others, leftOut, parts);
-  }
-
   /**
    * A row of the table of all scores.
    *

@@ -49,7 +49,7 @@ public final class TuneSize {
 
   private static AbcException tooLarge(LineCursor place, long most, String what) {
     return place.error(
-        "the tune has more than %d %s and is not read: check that it is a tune, split it if it is, or allow more with --limit %s=NUMBER."
+        "the tune has more than %d %s and is not read: check that it is a tune, split it if it is, or raise the limit '%s'."
             .formatted(most, what, what));
   }
 }

@@ -88,7 +88,7 @@ final class ArchiveReader {
     long ratio = limits.of(ScoreLimit.RATIO);
     if (size > MxlContainer.RATIO_FREE_BYTES && size > ratio * packed) {
       throw new UnreadableScoreException(
-          "%s is refused because its entry %s unpacks to more than %d times its packed size: use an archive that contains only the score, or allow more with --limit ratio=NUMBER."
+          "%s is refused because its entry %s unpacks to more than %d times its packed size: use an archive that contains only the score, or raise the limit 'ratio'."
               .formatted(what, XmlText.printable(entry.getName()), ratio));
     }
   }

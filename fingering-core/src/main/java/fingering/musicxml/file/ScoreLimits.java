@@ -117,7 +117,7 @@ public record ScoreLimits(ImmutableMap<ScoreLimit, Long> values) {
   void check(ScoreLimit limit, long found, String what) {
     if (found > of(limit)) {
       throw new UnreadableScoreException(
-          "%s has more than %d %s and is not read: check that it is a score, split it if it is, or allow more with --limit %s=NUMBER."
+          "%s has more than %d %s and is not read: check that it is a score, split it if it is, or raise the limit '%s'."
               .formatted(what, of(limit), limit.words(), limit.key()));
     }
   }

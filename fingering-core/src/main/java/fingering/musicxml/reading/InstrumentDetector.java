@@ -48,7 +48,7 @@ final class InstrumentDetector {
         sure
             ? Optional.empty()
             : Optional.of(
-                "the part '%s' is taken for a %s because %s; use --instrument if that is wrong"
+                "the part '%s' is taken for a %s because %s; choose another instrument if that is wrong"
                     .formatted(part.name(), instrument.nameInSentence(), decision.reason())));
   }
 
@@ -80,12 +80,8 @@ final class InstrumentDetector {
                     .findFirst()
                     .map(
                         other ->
-                            "the part name '%s' also mentions the %s; it is read for the %s; use --instrument %s for the other"
-                                .formatted(
-                                    name,
-                                    other.nameInSentence(),
-                                    read.nameInSentence(),
-                                    other.id())));
+                            "the part name '%s' also mentions the %s; it is read for the %s; choose the other if that is wrong"
+                                .formatted(name, other.nameInSentence(), read.nameInSentence())));
   }
 
   /** A remark on a part that only its clef suggests. The name shown needs no reason. */
@@ -93,7 +89,7 @@ final class InstrumentDetector {
     return part.kind() == Kind.UNKNOWN
         ? "the part does not name its instrument; by its first clef it is read for the %s"
             .formatted(read.nameInSentence())
-        : "'%s' is not a part for a bowed string instrument%s; by its first clef it is read for the %s; use --instrument to choose another"
+        : "'%s' is not a part for a bowed string instrument%s; by its first clef it is read for the %s; choose another instrument if that is wrong"
             .formatted(
                 part.name(),
                 reason.equals(PartSigns.OTHER_NAME) ? "" : " (" + reason + ")",

@@ -44,7 +44,7 @@ final class PositionReading {
     return measures.entrySet().stream()
         .map(
             entry ->
-                "'%s' in %s %s is not read: write the position you want into the part, or give it with --stay"
+                "'%s' in %s %s is not read: write the position you want into the part, or ask for it in these measures"
                     .formatted(
                         XmlText.printable(entry.getKey()),
                         entry.getValue().size() == 1 ? "measure" : "measures",

@@ -354,7 +354,7 @@ public final class Score {
 
   private static SelectionException noInstrument(PartInfo info) {
     return new SelectionException(
-        "Neither the name nor the clef of %s shows its instrument: name it, such as violin or cello."
+        "Neither the name nor the clef of %s shows its instrument: choose it, such as violin or cello."
             .formatted(info.name()),
         Choice.INSTRUMENT);
   }
@@ -379,7 +379,7 @@ public final class Score {
   private static void addTuning(ImmutableList.Builder<String> remarks, Instrument instrument) {
     if (!instrument.tuning().equals(Tuning.STANDARD)) {
       remarks.add(
-          "the tuning is '%s' (%s) and the notes are read at sounding pitch; plan a part written as fingered without --tuning"
+          "the tuning is '%s' (%s) and the notes are read at sounding pitch; plan a part that is written as fingered in the usual tuning"
               .formatted(
                   instrument.tuning(),
                   instrument.strings().stream()

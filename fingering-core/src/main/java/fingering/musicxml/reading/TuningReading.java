@@ -53,12 +53,12 @@ final class TuningReading {
       if (strings.stream().map(Pitch::midi).toList().equals(midi(played.strings()))) {
         if (!played.tuning().equals(Tuning.STANDARD)) {
           remarks.add(
-              "the part asks for the strings %s in measure %s and is planned for this tuning, '%s'; --tuning standard plans it for the usual strings"
+              "the part asks for the strings %s in measure %s and is planned for this tuning, '%s'; choose the tuning 'standard' to plan it for the usual strings"
                   .formatted(listed(strings), stated.measure(), played.tuning()));
         }
       } else if (!fits) {
         remarks.add(
-            "the part asks for the strings %s in measure %s, which is no tuning of the %s; it is planned for %s: give the tuning with --tuning, or the instrument with --instrument"
+            "the part asks for the strings %s in measure %s, which is no tuning of the %s; it is planned for %s: choose another tuning or instrument"
                 .formatted(
                     listed(strings),
                     stated.measure(),
@@ -66,12 +66,14 @@ final class TuningReading {
                     listed(played.strings().stream().map(OpenString::pitch).toList())));
       } else {
         remarks.add(
-            "the part asks for the strings %s in measure %s and is planned for %s, which is right if it is written as fingered, like most such parts; if it is written at sounding pitch, plan it with --tuning %s"
+            "the part asks for the strings %s in measure %s and is planned for %s, which is right if it is written as fingered, like most such parts; if it is written at sounding pitch, choose the tuning %s"
                 .formatted(
                     listed(strings),
                     stated.measure(),
                     listed(played.strings().stream().map(OpenString::pitch).toList()),
-                    known.map(Tuning::name).orElse("FILE, where the file lists them")));
+                    known
+                        .map(tuning -> "'" + tuning.name() + "'")
+                        .orElse("of a file that lists them")));
       }
     }
     return remarks.build();

@@ -124,8 +124,7 @@ public final class Checker {
     ImmutableList<PartCheck> checked = parts.build();
     if (chosen.isEmpty()) {
       remarks.add(
-          "no part was recognised as a string part; name one with --part and its instrument with"
-              + " --instrument: "
+          "no part was recognised as a string part; choose a part and its instrument: "
               + PartInfo.withReasons(score.parts()));
     } else if (!checked.isEmpty() && request.forces().isEmpty()) {
       ForcesDetector.remark(checked, scoreWords).ifPresent(remarks::add);

@@ -61,8 +61,8 @@ final class ForcesDetector {
         .map(
             check ->
                 check.forces() == Forces.SECTION
-                    ? "each part is assumed to be for a section, as in an orchestra; if one player has it, add --played-by one-player"
-                    : "each part is assumed to be for one player, as in chamber music; if a section has it, add --played-by section");
+                    ? "each part is assumed to be for a section, as in an orchestra; if one player has it, check it for one player"
+                    : "each part is assumed to be for one player, as in chamber music; if a section has it, check it for a section");
   }
 
   private static boolean studentOrchestra(Score score) {

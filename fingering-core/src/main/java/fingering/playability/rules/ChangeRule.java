@@ -126,7 +126,7 @@ public final class ChangeRule implements CheckRule {
                   new Message(
                       "'%s' asks for another tuning, but the part was checked in the standard one"
                           .formatted(text.text()),
-                      "Check it again with --tuning.")));
+                      "Check it again in that tuning.")));
     }
   }
 

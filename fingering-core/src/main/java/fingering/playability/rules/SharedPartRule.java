@@ -23,7 +23,7 @@ public final class SharedPartRule implements CheckRule {
               new Message(
                   "'%s' is one part for two instruments, and was checked only for the %s"
                       .formatted(music.info().name(), music.instrument().nameInSentence()),
-                  "Write a part for each, or check it again with --part and --instrument."));
+                  "Write a part for each, or check this one again for the other instrument."));
     }
   }
 }

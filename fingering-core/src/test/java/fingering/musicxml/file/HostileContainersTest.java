@@ -126,7 +126,7 @@ class HostileContainersTest {
 
     assertThat(ScoreFile.read(file).text()).startsWith(SCORE);
     assertThat(Refusal.of(() -> ScoreFile.read(file, small)))
-        .contains("more than 1048576 bytes when unpacked", "--limit unpacked=NUMBER");
+        .contains("more than 1048576 bytes when unpacked", "raise the limit 'unpacked'");
   }
 
   @Test
@@ -176,7 +176,7 @@ class HostileContainersTest {
 
     for (Path file : new Path[] {plain, packed}) {
       assertThat(Refusal.of(() -> ScoreFile.read(file, small)))
-          .contains("more than 100 bytes", "--limit bytes=NUMBER");
+          .contains("more than 100 bytes", "raise the limit 'bytes'");
     }
   }
 }

@@ -49,7 +49,7 @@ class PartTuningTest {
     assertThat(passage.instrument().tuning()).isEqualTo("standard");
     assertThat(passage.remarks())
         .contains(
-            "the part asks for the strings E5 A4 E4 A3 in measure 1 and is planned for E5 A4 D4 G3, which is right if it is written as fingered, like most such parts; if it is written at sounding pitch, plan it with --tuning a-e-a-e");
+            "the part asks for the strings E5 A4 E4 A3 in measure 1 and is planned for E5 A4 D4 G3, which is right if it is written as fingered, like most such parts; if it is written at sounding pitch, choose the tuning 'a-e-a-e'");
   }
 
   @Test
@@ -58,7 +58,7 @@ class PartTuningTest {
         .anyMatch(
             remark ->
                 remark.contains("strings C5 A4 D4 G3")
-                    && remark.endsWith("--tuning FILE, where the file lists them"));
+                    && remark.endsWith("choose the tuning of a file that lists them"));
   }
 
   @Test
@@ -79,7 +79,7 @@ class PartTuningTest {
   @Test
   void theTuningOfAStaffGivesTheSameRemark() {
     assertThat(passage(staff("A3", "E4", "A4", "E5"), note("A4", 16)).remarks())
-        .anyMatch(remark -> remark.endsWith("--tuning a-e-a-e"));
+        .anyMatch(remark -> remark.endsWith("choose the tuning 'a-e-a-e'"));
   }
 
   @Test
@@ -96,8 +96,8 @@ class PartTuningTest {
     assertThat(passage.instrument().tuning()).isEqualTo("five-string");
     assertThat(passage.remarks())
         .contains(
-            "the part asks for the strings E5 A4 D4 G3 C3 in measure 1 and is planned for this tuning, 'five-string'; --tuning standard plans it for the usual strings")
-        .noneMatch(remark -> remark.contains("without --tuning"));
+            "the part asks for the strings E5 A4 D4 G3 C3 in measure 1 and is planned for this tuning, 'five-string'; choose the tuning 'standard' to plan it for the usual strings")
+        .noneMatch(remark -> remark.contains("in the usual tuning"));
   }
 
   @Test
@@ -107,13 +107,14 @@ class PartTuningTest {
         read(violin(measure("1", START, staff("C3", "G3", "D4", "A4", "E5"), note("A4", 16))))
             .passage(PassageRequest.WHOLE, one -> one.tuned(known.tuning(one, "standard")));
     assertThat(passage.instrument().tuning()).isEqualTo("standard");
-    assertThat(passage.remarks()).anyMatch(remark -> remark.endsWith("--tuning five-string"));
+    assertThat(passage.remarks())
+        .anyMatch(remark -> remark.endsWith("choose the tuning 'five-string'"));
     Passage tuned =
         read(violin(
                 measure("1", START, sign(accord(4, "A", 3), accord(3, "E", 4)), note("A4", 16))))
             .passage(PassageRequest.WHOLE, one -> one.tuned(known.tuning(one, "a-e-a-e")));
     assertThat(tuned.instrument().tuning()).isEqualTo("a-e-a-e");
-    assertThat(tuned.remarks()).anyMatch(remark -> remark.contains("without --tuning"));
+    assertThat(tuned.remarks()).anyMatch(remark -> remark.contains("in the usual tuning"));
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.io.File;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.WebSocket;
@@ -102,13 +103,21 @@ final class Browser {
         new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
     for (String line = lines.readLine(); line != null; line = lines.readLine()) {
       if (line.startsWith(ADDRESS)) {
-        Thread drain = new Thread(() -> lines.lines().forEach(rest -> {}));
+        Thread drain = new Thread(() -> drain(lines));
         drain.setDaemon(true);
         drain.start();
         return line.substring(ADDRESS.length()).strip();
       }
     }
     throw new IOException("the browser did not say where it listens");
+  }
+
+  private static void drain(BufferedReader lines) {
+    try {
+      lines.transferTo(Writer.nullWriter());
+    } catch (IOException e) {
+      // The browser has been ended.
+    }
   }
 
   /** Sends a command and waits for its answer. */

@@ -61,13 +61,13 @@ final class CircleHandler implements Handler {
     boolean on = form.containsKey("on");
     int revision = Optional.ofNullable(form.get("revision")).map(Ints::tryParse).orElse(-1);
     OpenLessons.Change change =
-        (now, planned) -> {
+        (now, plans) -> {
           LessonCircles circles = now.lesson().circles();
           LessonCircles next =
               address.group(2).equals("rings")
                   ? circles.showing(on)
                   // Who ticks something wants to see it.
-                  : circles.with(name(form, planned), on, planned.circles()).showing(true);
+                  : circles.with(name(form, plans.get()), on, plans.get().circles()).showing(true);
           return OpenLessons.step(now, now.lesson().withCircles(next));
         };
     return lessons

@@ -21,6 +21,7 @@ import fingering.plan.Alternative;
 import fingering.plan.InfeasibleBriefException;
 import fingering.search.Cancellation;
 import fingering.tables.FingeringException;
+import fingering.tables.Instruments;
 import fingering.web.folder.StudentsFolder;
 import fingering.web.folder.TeachersFolder;
 import fingering.web.lesson.DemandChips;
@@ -144,8 +145,7 @@ final class LessonHandler implements Handler {
       case "plan" -> Optional.of(edit(form, edit -> edit.choosing(field(form, "plan"))));
       case "below" ->
           Optional.of(
-              (now, planned) ->
-                  OpenLessons.step(now, now.lesson().withBelow(given(form, "below"))));
+              (now, plans) -> OpenLessons.step(now, now.lesson().withBelow(given(form, "below"))));
       case "fix" ->
           Optional.of(
               edit(
@@ -161,8 +161,8 @@ final class LessonHandler implements Handler {
       case "slur" -> Optional.of(slurs(edit -> edit.slurring(moment(form), number(form, "to"))));
       case "separate" -> Optional.of(slurs(edit -> edit.separating(moment(form))));
       case "printed" -> Optional.of(slurs(edit -> edit.asPrinted(field(form, "place"))));
-      case "undo" -> Optional.of((now, planned) -> OpenLessons.undone(now));
-      case "redo" -> Optional.of((now, planned) -> OpenLessons.redone(now));
+      case "undo" -> Optional.of((now, plans) -> OpenLessons.undone(now));
+      case "redo" -> Optional.of((now, plans) -> OpenLessons.redone(now));
       default -> Optional.empty();
     };
   }
@@ -170,7 +170,8 @@ final class LessonHandler implements Handler {
   /** A change of the chosen plan, after a demand was dropped for its sake. */
   private static OpenLessons.Change edit(
       Map<String, String> form, Function<LessonEdit, Lesson> edit) {
-    return (now, planned) -> {
+    return (now, plans) -> {
+      Planned planned = plans.get();
       Lesson before = now.lesson();
       Optional<List<String>> dropped =
           Optional.ofNullable(form.get(DROPPED)).map(Splitter.on('=').limit(2)::splitToList);
@@ -185,8 +186,8 @@ final class LessonHandler implements Handler {
   }
 
   private static OpenLessons.Change slurs(Function<SlurEdit, Lesson> edit) {
-    return (now, planned) ->
-        OpenLessons.step(now, edit.apply(new SlurEdit(now.lesson(), planned.passage())));
+    return (now, plans) ->
+        OpenLessons.step(now, edit.apply(new SlurEdit(now.lesson(), plans.get().passage())));
   }
 
   private static Lesson demanding(LessonEdit edit, Map<String, String> form) {
@@ -203,12 +204,13 @@ final class LessonHandler implements Handler {
     return lessons.choose(
         id,
         revision,
-        (now, planned) -> {
-          Lesson wanted = chosen(now, planned.passage().tempo().unit(), form);
-          boolean samePart = wanted.part().equals(now.lesson().part());
-          boolean same = samePart && wanted.measures().equals(now.lesson().measures());
-          Lesson fitting =
-              same ? wanted : FittingDemands.in(wanted, now.score(), planned.passage(), samePart);
+        (now, plans) -> {
+          BeatUnit beat =
+              FittingDemands.music(now)
+                  .map(passage -> passage.tempo().unit())
+                  .orElse(BeatUnit.QUARTER);
+          Lesson wanted = chosen(now, beat, form);
+          Lesson fitting = FittingDemands.in(wanted, now);
           OpenLessons.Next next = OpenLessons.step(now, fitting);
           return fitting.equals(wanted) ? next : next.saying(text("open.fewer-demands"));
         });
@@ -227,6 +229,7 @@ final class LessonHandler implements Handler {
                     .or(now.lesson()::student)
                 : Optional.empty())
         .withPart(part)
+        .withInstrument(given(form, "instrument").map(Instruments.standard()::named))
         // Places in another part are other notes.
         .withSlurs(part.equals(now.lesson().part()) ? now.lesson().slurs() : SlurChanges.NONE)
         .withMeasures(given(form, "measures"))

@@ -27,6 +27,8 @@ import fingering.page.music.Lanes;
 import fingering.page.music.LineDrawer;
 import fingering.page.music.Rings;
 import fingering.plan.Plan;
+import fingering.tables.Instrument;
+import fingering.tables.Instruments;
 import fingering.tables.Pitch;
 import fingering.tables.Position;
 import fingering.tables.RomanNumeral;
@@ -45,6 +47,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The page of an open lesson, and the answers that replace parts of it. */
 final class LessonPages {
@@ -112,6 +115,7 @@ final class LessonPages {
             open.address(),
             open.revision(),
             parts(open.score(), lesson.part()),
+            instruments(lesson),
             students(open),
             lesson.measures().orElse(""),
             lesson.tempo().map(Tempo::toString).orElse(""),
@@ -126,6 +130,7 @@ final class LessonPages {
     Lesson lesson = open.lesson();
     return new Fields(
         value(parts(open.score(), lesson.part())),
+        value(instruments(lesson)),
         value(students(open)),
         lesson.measures().orElse(""),
         lesson.tempo().map(Tempo::toString).orElse(""));
@@ -144,6 +149,15 @@ final class LessonPages {
                     Integer.toString(info.number()),
                     info.toString(),
                     part.filter(info::equals).isPresent()))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private static ImmutableList<Option> instruments(Lesson lesson) {
+    Optional<String> chosen = lesson.instrument().map(Instrument::id);
+    return Stream.concat(
+            Stream.of(new Option("", text("open.as-part"), chosen.isEmpty())),
+            Instruments.standard().all().stream()
+                .map(one -> new Option(one.id(), one.name(), chosen.equals(Optional.of(one.id())))))
         .collect(ImmutableList.toImmutableList());
   }
 

@@ -171,7 +171,7 @@ final class PracticeHandler implements Handler {
     return lessons.change(
         id,
         revision,
-        (now, planned) ->
+        (now, plans) ->
             OpenLessons.step(now, now.lesson().withHearing(hearing).withLadder(ladder)));
   }
 
@@ -226,7 +226,7 @@ final class PracticeHandler implements Handler {
     return lessons.change(
         open.id(),
         open.revision(),
-        (now, planned) -> {
+        (now, plans) -> {
           Lesson lesson = now.lesson();
           return OpenLessons.step(
               now, lesson.withJournal(Optional.of(LessonJournal.fresh(now.stored()))));

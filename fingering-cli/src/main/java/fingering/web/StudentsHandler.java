@@ -197,7 +197,7 @@ final class StudentsHandler implements Handler {
       lessons.choose(
           open.id(),
           open.revision(),
-          (now, planned) ->
+          (now, plans) ->
               OpenLessons.step(
                   now, now.lesson().withStudent(Optional.of(student.nameIn(now.stored())))));
     } catch (FingeringException e) {

@@ -411,7 +411,7 @@
 
   // The fields follow what an undo, another window or the file on disk has changed.
   const follow = () => {
-    for (const name of ["part", "student", "measures", "tempo"]) {
+    for (const name of ["part", "instrument", "student", "measures", "tempo"]) {
       const field = byId("choice").elements[name];
       const value = byId("changed").dataset[name];
       if (value !== undefined && field !== document.activeElement && field.value !== value) {

@@ -81,6 +81,42 @@ class OpenScoreTest extends ServedFolder {
   }
 
   @Test
+  void chosenInstrumentIsAnsweredAsOnTheCommandLine() throws Exception {
+    String address = demo();
+    String answer =
+        visitor.post(address + "/choice", "revision=0&part=1&instrument=cello&window=1200").body();
+
+    assertThat(verdict(answer)).isNotEmpty();
+    assertThat(printed("compare", Session.DEMO, "--instrument", "cello")).contains(verdict(answer));
+    assertThat(answer).contains("Cello, measures 0–32", "data-instrument=\"cello\"");
+    assertThat(visitor.get(address).body()).contains("<option value=\"cello\" selected>Cello<");
+    assertThat(visitor.post(address + "/choice", "revision=1&part=1&instrument=").body())
+        .contains("Viola, measures 0–32", "data-instrument=\"\"");
+  }
+
+  @Test
+  void musicThatCannotBePlannedAtFirstCanBeOnceAnInstrumentIsChosen() throws Exception {
+    String address =
+        dropped(
+            "unnamed.musicxml",
+            Files.readString(Session.DEMO)
+                .replaceFirst("(?s)<clef>.*?</clef>", "")
+                .replaceFirst(
+                    "(?s)<score-part .*?</score-part>",
+                    "<score-part id=\"P1\"><part-name>Music</part-name></score-part>"));
+
+    HttpResponse<String> unknown = visitor.get(address + "/plans?window=1200");
+    assertThat(unknown.statusCode()).isEqualTo(Reply.UNUSABLE);
+    assertThat(unknown.body()).contains("Neither the name nor the clef of Music shows");
+    assertThat(
+            verdict(
+                visitor
+                    .post(address + "/choice", "revision=0&part=1&instrument=viola&window=1200")
+                    .body()))
+        .startsWith("Take 'partly 3rd'");
+  }
+
+  @Test
   void onlyLinesThatChangeAreSentAgain() throws Exception {
     String address = demo();
     List<String> all = lines(visitor.get(address + "/plans?window=1200").body());
@@ -118,7 +154,8 @@ class OpenScoreTest extends ServedFolder {
   @CsvSource({
     "measures=99, has no measures '99'",
     "tempo=fast, is not a tempo",
-    "part=7, has no part '7'"
+    "part=7, has no part '7'",
+    "instrument=flute, 'flute'"
   })
   void wrongChoiceIsASentenceAndTheScoreStays(String field, String sentence) throws Exception {
     String address = demo();

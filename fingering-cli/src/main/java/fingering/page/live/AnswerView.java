@@ -59,11 +59,13 @@ public record AnswerView(
    * What is chosen in the fields of the page.
    *
    * @param part the value of the part
+   * @param instrument the id of the instrument; empty for that of the part
    * @param student the value of the student
    * @param measures the measures; empty for all
    * @param tempo the tempo; empty for the printed one
    */
-  public record Fields(String part, String student, String measures, String tempo) {}
+  public record Fields(
+      String part, String instrument, String student, String measures, String tempo) {}
 
   /**
    * A plan to choose.

@@ -9,6 +9,7 @@ import gg.jte.Content;
  * @param address the address of the lesson on the server
  * @param revision counts its changes
  * @param parts its parts
+ * @param instruments the instruments
  * @param students the students
  * @param measures the chosen measures; empty for all
  * @param tempo the chosen tempo; empty for the printed one
@@ -21,6 +22,7 @@ public record OpenView(
     String address,
     int revision,
     ImmutableList<Option> parts,
+    ImmutableList<Option> instruments,
     ImmutableList<Option> students,
     String measures,
     String tempo,

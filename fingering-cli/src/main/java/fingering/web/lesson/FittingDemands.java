@@ -6,47 +6,80 @@ import fingering.lesson.Lesson;
 import fingering.lesson.LessonPlan;
 import fingering.music.Passage;
 import fingering.musicxml.reading.PassageRequest;
-import fingering.musicxml.reading.Score;
 import fingering.tables.FingeringException;
+import fingering.tables.Instrument;
 import java.util.Optional;
 
-/** Demands of the plans of a lesson when it turns to other measures or another part. */
+/** Demands of the plans of a lesson when it turns to other music or another instrument. */
 public final class FittingDemands {
   private FittingDemands() {}
 
   /**
    * The lesson without demands on notes and measures that it no longer has.
    *
-   * @param before the music that the demands are about
-   * @param lesson the lesson with its new measures and part
-   * @param samePart whether the part is the same; notes of another part are other notes
+   * @param wanted the lesson with its new measures, part and instrument
+   * @param now the open lesson as it is
    * @throws FingeringException if the score does not have these measures
    */
-  public static Lesson in(Lesson lesson, Score score, Passage before, boolean samePart) {
-    if (lesson.plans().stream().allMatch(plan -> plan.demands().isEmpty())) {
-      return lesson;
+  public static Lesson in(Lesson wanted, OpenLesson now) {
+    Lesson lesson = now.lesson();
+    // Notes of another part are other notes, and another instrument has other strings.
+    boolean sameNotes =
+        wanted.part().equals(lesson.part()) && wanted.instrument().equals(lesson.instrument());
+    boolean same = sameNotes && wanted.measures().equals(lesson.measures());
+    if (same || wanted.plans().stream().allMatch(plan -> plan.demands().isEmpty())) {
+      return wanted;
     }
-    PassageRequest request = PassageRequest.WHOLE.withInstrument(before.instrument());
-    request = lesson.part().map(request::withPart).orElse(request);
-    request = lesson.measures().map(request::withMeasures).orElse(request);
-    Passage now = score.passage(request);
-    return lesson.withPlans(
-        lesson.plans().stream()
-            .map(plan -> plan.without((key, value) -> !fits(key, value, before, now, samePart)))
+    return music(now)
+        .map(before -> in(wanted, before, music(wanted, now, before.instrument()), sameNotes))
+        .orElse(wanted);
+  }
+
+  private static Lesson in(Lesson wanted, Passage before, Passage after, boolean sameNotes) {
+    return wanted.withPlans(
+        wanted.plans().stream()
+            .map(plan -> plan.without((key, value) -> !fits(key, value, before, after, sameNotes)))
             .collect(ImmutableList.<LessonPlan>toImmutableList()));
   }
 
+  /** The music of an open lesson; empty if its score does not have it. */
+  public static Optional<Passage> music(OpenLesson now) {
+    try {
+      Setting setting = Setting.of(now.stamp(), now.stored());
+      return Optional.of(
+          now.planned()
+              .filter(planned -> planned.setting().equals(setting))
+              .map(Planned::passage)
+              .orElseGet(() -> now.score().passage(request(now.lesson()))));
+    } catch (FingeringException e) {
+      // The page has said so. What is chosen next may be readable.
+      return Optional.empty();
+    }
+  }
+
+  private static Passage music(Lesson wanted, OpenLesson now, Instrument usual) {
+    Instrument instrument = wanted.instrument().orElse(usual);
+    return now.score().passage(request(wanted).withInstrument(instrument));
+  }
+
+  private static PassageRequest request(Lesson lesson) {
+    PassageRequest request = PassageRequest.WHOLE;
+    request = lesson.part().map(request::withPart).orElse(request);
+    request = lesson.instrument().map(request::withInstrument).orElse(request);
+    return lesson.measures().map(request::withMeasures).orElse(request);
+  }
+
   private static boolean fits(
-      String key, String value, Passage before, Passage now, boolean samePart) {
+      String key, String value, Passage before, Passage after, boolean sameNotes) {
     boolean note = key.equals("fix");
     int end = note ? value.indexOf('.') : value.lastIndexOf('@');
     if (end < 0) {
       return true;
     }
     String measures = note ? value.substring(0, end) : value.substring(end + 1);
-    Optional<Range<Integer>> there = NamedMeasures.in(now, measures);
+    Optional<Range<Integer>> there = NamedMeasures.in(after, measures);
     // The same numbers may be those of another movement.
-    return (samePart || !note)
+    return (sameNotes || !note)
         && there.isPresent()
         && there.equals(NamedMeasures.in(before, measures));
   }

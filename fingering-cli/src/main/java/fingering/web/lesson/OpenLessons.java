@@ -15,6 +15,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.locks.Lock;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * The lessons that are open, the ones used last. What is newer on disk wins over what is remembered
@@ -56,9 +57,12 @@ public final class OpenLessons {
     /**
      * The lesson and its history after the change.
      *
-     * @throws FingeringException if the change is not possible
+     * @param plans the plans before the change. A change that does not ask for them is possible
+     *     even if there are none, so that a reader whose choice cannot be planned can choose again
+     * @throws FingeringException if the change is not possible, or there are no plans and it asks
+     *     for them
      */
-    Next of(OpenLesson now, Planned planned);
+    Next of(OpenLesson now, Supplier<Planned> plans);
   }
 
   /**
@@ -153,10 +157,7 @@ public final class OpenLessons {
         Cancellation.NEVER,
         () -> {
           State now = reader.fresh(present(id));
-          OpenLesson planned =
-              now.open().with(plans(now.open(), now.open().stored(), patience(Cancellation.NEVER)));
-          shelf.put(planned);
-          return new State(planned, now.remark());
+          return new State(planned(now.open()), now.remark());
         });
   }
 
@@ -197,23 +198,20 @@ public final class OpenLessons {
         () -> {
           State now = reader.fresh(present(id));
           OpenLesson before = now.open();
-          Planned planned = plans(before, before.stored(), patience(Cancellation.NEVER));
-          shelf.put(before.with(planned));
+          PlansBefore plans = new PlansBefore(before);
           if (before.revision() != revision) {
             String remark = now.remark().isEmpty() ? text("open.stale") : now.remark();
-            return new State(before.with(planned), remark);
+            return new State(planned(before), remark);
           }
-          Next next = change.of(before, planned);
+          Next next = change.of(before, plans);
           if (next.lesson().equals(before.lesson()) && next.history().equals(before.history())) {
-            return new State(before.with(planned), "");
+            return new State(planned(plans.open), "");
           }
           StoredLesson stored =
               new StoredLesson(before.stored().file(), next.lesson(), before.stored().text());
           OpenLesson after =
               before.changed(
-                  stored,
-                  next.history(),
-                  Optional.of(plans(before.with(planned), stored, cancellation)));
+                  stored, next.history(), Optional.of(plans(plans.open, stored, cancellation)));
           State state = saved(after, before.stored());
           return state.remark().isEmpty() ? new State(state.open(), next.remark()) : state;
         });
@@ -288,6 +286,27 @@ public final class OpenLessons {
   private static Cancellation patience(Cancellation overtaken) {
     long start = System.nanoTime();
     return () -> overtaken.requested() || System.nanoTime() - start > MOST_NANOS;
+  }
+
+  /** The plans before a change, which are made when the change asks for them. */
+  private final class PlansBefore implements Supplier<Planned> {
+    private OpenLesson open;
+
+    PlansBefore(OpenLesson open) {
+      this.open = open;
+    }
+
+    @Override
+    public Planned get() {
+      open = planned(open);
+      return open.planned().orElseThrow();
+    }
+  }
+
+  private OpenLesson planned(OpenLesson open) {
+    OpenLesson planned = open.with(plans(open, open.stored(), patience(Cancellation.NEVER)));
+    shelf.put(planned);
+    return planned;
   }
 
   /** The plans of a lesson, from what is known of it where possible. */

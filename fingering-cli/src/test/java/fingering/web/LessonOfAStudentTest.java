@@ -126,6 +126,15 @@ class LessonOfAStudentTest {
   }
 
   @Test
+  void studentWhoseFileIsGoneCanBeReplaced() throws Exception {
+    choose(0, id("Imke"));
+    Files.delete(folder.resolve("students/imke.yaml"));
+    assertThat(visitor.get(address + "/plans").statusCode()).isEqualTo(400);
+
+    assertThat(choose(1, id("Jorun")).body()).contains("player: jorun");
+  }
+
+  @Test
   void studentIsTakenOutOfALesson() throws Exception {
     choose(0, id("Imke"));
     choose(1, "");

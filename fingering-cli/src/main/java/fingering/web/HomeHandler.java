@@ -3,6 +3,7 @@ package fingering.web;
 import static fingering.page.view.PageText.text;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.primitives.Ints;
 import fingering.lesson.Lesson;
 import fingering.page.LivePage;
 import fingering.page.live.HomeView;
@@ -62,13 +63,16 @@ final class HomeHandler implements Handler {
     return Reply.html(Reply.DONE, LivePage.home(frames.usual(), view));
   }
 
-  /** The score, measures and student of a lesson. */
+  /** The score, part, measures and student of a lesson. */
   private static String about(Lesson lesson) {
-    String music =
+    String score =
         lesson
-            .measures()
-            .map(measures -> text("home.of", lesson.score(), measures))
+            .part()
+            .map(part -> Ints.tryParse(part) == null ? part : text("home.number", part))
+            .map(part -> text("home.part", lesson.score(), part))
             .orElse(lesson.score());
+    String music =
+        lesson.measures().map(measures -> text("home.of", score, measures)).orElse(score);
     return lesson.student().map(student -> text("home.for", music, student)).orElse(music);
   }
 

@@ -221,7 +221,7 @@ final class LessonTest {
         .contains("3rd position: from quarter = 66 to quarter = 70 by Thursday 12 December");
     assertThat(out("journal", "show", "--lesson", lesson)).contains("quarter = 66");
     assertThat(out("lesson", "list", folder))
-        .contains("lesson  imke     mill.musicxml  all       third  2030-12-12  quarter = 66");
+        .contains("lesson  imke     mill   –     all       third  2030-12-12  quarter = 66");
     assertThat(out("lesson", "show", lesson)).contains("choose: third", "students/imke.yaml");
   }
 

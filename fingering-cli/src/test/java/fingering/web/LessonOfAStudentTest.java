@@ -122,7 +122,7 @@ class LessonOfAStudentTest {
     assertThat(Files.readString(folder.resolve("demo.yaml"))).contains("student: imke");
     assertThat(Files.readString(folder.resolve("demo-2.yaml")))
         .contains("score: demo.musicxml", "student: jorun");
-    assertThat(visitor.get("/").body()).contains("demo.musicxml, for jorun");
+    assertThat(visitor.get("/").body()).contains("demo.musicxml, Viola, for jorun");
   }
 
   @Test
@@ -151,6 +151,7 @@ class LessonOfAStudentTest {
         Pattern.compile("href=\"(/open/[\\w-]+)\">other").matcher(visitor.get("/").body());
     assertThat(link.find()).isTrue();
     address = link.group(1);
+    assertThat(visitor.get("/").body()).contains("demo.musicxml, part 1, for nobody");
 
     assertThat(visitor.get(address).body()).contains("value=\"-\" selected>nobody");
     assertThat(visitor.get(address + "/plans").body()).contains("there is no player file");

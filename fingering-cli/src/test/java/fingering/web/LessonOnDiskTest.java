@@ -83,6 +83,23 @@ class LessonOnDiskTest extends OpenedDemo {
   }
 
   @Test
+  void partKeepsTheNameThatItHasInTheFile() throws Exception {
+    post("plan", "plan", "first");
+    assertThat(saved()).contains("part: Viola\n");
+    Files.writeString(
+        folder.resolve("demo.yaml"), saved().replace("part: Viola", "part: vio # the low one"));
+    post("plan", "plan", "third");
+    post("plan", "plan", "third");
+    assertThat(saved()).contains("part: vio # the low one", "choose: third");
+
+    Path score = folder.resolve("demo.musicxml");
+    Files.writeString(score, Files.readString(score).replace(">Viola<", ">Alto<"));
+    post("plan", "plan", "first");
+    post("plan", "plan", "first");
+    assertThat(saved()).contains("part: Alto", "choose: first");
+  }
+
+  @Test
   void lessonWithAMistakeIsNotReplaced() throws Exception {
     post("plan", "plan", "first");
     Files.writeString(folder.resolve("demo.yaml"), "score: demo.musicxml\nplan: x\n");

@@ -203,6 +203,7 @@ class OpenScoreTest extends ServedFolder {
     assertThat(visitor.post(address + "/choice", "revision=0&part=2").body())
         .contains("Flute 2")
         .doesNotContain("Exception", "unexpectedly");
+    assertThat(visitor.get("/").body()).contains("large.xml, Flute 2<");
   }
 
   @ParameterizedTest

@@ -110,7 +110,7 @@ class PracticeTest {
             """
             score: demo.musicxml
             measures: 17-32  # the end
-            part: 1
+            part: Viola
             hearing: {date: 2026-12-12, tempo: quarter = 96}
             """);
 

@@ -173,6 +173,22 @@ class ChoicesTest {
   }
 
   @Test
+  void aPartIsNamedByItsNameUnlessThatFindsAnother() {
+    Score odd =
+        read(
+            score(
+                part("Viola", "", BAR),
+                part("Violin", "", BAR),
+                part("VIOLIN ", "", BAR),
+                part("1", "", BAR),
+                part("", "", BAR)));
+
+    assertThat(odd.parts().stream().map(odd::nameOrNumber))
+        .containsExactly("Viola", "2", "3", "4", "Part 5");
+    assertThat(odd.parts()).allMatch(part -> odd.part(odd.nameOrNumber(part)).equals(part));
+  }
+
+  @Test
   void partsAndPassagesOfAnotherScoreAreRejected() {
     Passage passage = STUDY.passage(PassageRequest.WHOLE.withMeasures("1-2"));
     PartInfo part = STUDY.parts().get(0);

@@ -208,7 +208,7 @@ class OddScoresTest {
                     START.replace("<sign>G", "<sign>TAB"),
                     note("D5", 16).technical("<string>2</string><fret>5</fret>"))));
 
-    assertThat(Refusal.of(() -> passage(text))).contains("name it, such as violin");
+    assertThat(Refusal.of(() -> passage(text))).contains("choose it, such as violin");
   }
 
   @Test

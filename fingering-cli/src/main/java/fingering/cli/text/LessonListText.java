@@ -24,7 +24,7 @@ public final class LessonListText {
   private static final int NARROWEST = 8;
 
   private static final List<String> HEAD =
-      List.of("Lesson", "Student", "Score", "Measures", "Plan", "Hearing", "Last clean");
+      List.of("Lesson", "Student", "Score", "Part", "Measures", "Plan", "Hearing", "Last clean");
 
   private LessonListText() {}
 
@@ -85,7 +85,9 @@ public final class LessonListText {
     return List.of(
         stored.name(),
         lesson.student().orElse(NONE),
-        lesson.score(),
+        // Without its ending, there is room for the part.
+        lesson.score().replaceFirst("\\.[A-Za-z]+$", ""),
+        lesson.part().orElse(NONE),
         lesson.measures().orElse("all"),
         lesson.chosen().map(LessonPlan::name).orElse(NONE),
         lesson.hearing().flatMap(Hearing::date).map(Object::toString).orElse(NONE),

@@ -4,8 +4,11 @@ import static fingering.page.view.PageText.text;
 
 import fingering.files.FileProblem;
 import fingering.lesson.Lesson;
+import fingering.lesson.LessonFile;
 import fingering.lesson.LessonStore;
 import fingering.lesson.StoredLesson;
+import fingering.musicxml.reading.PartInfo;
+import fingering.musicxml.reading.Score;
 import fingering.tables.FingeringException;
 import fingering.web.folder.FileStamp;
 import java.io.IOException;
@@ -58,18 +61,39 @@ public final class LessonKeeper {
    * @throws FingeringException if it cannot be saved; the message is one sentence
    */
   public OpenLesson save(OpenLesson open, StoredLesson before) {
-    LocalDate today = LocalDate.now(clock);
     if (open.saved()) {
-      StoredLesson saved =
-          LessonStore.save(before.file(), open.lesson(), Optional.of(before), today).lesson();
-      return open.savedAs(saved, open.stamp());
+      return open.savedAs(
+          saved(before.file(), open.lesson(), Optional.of(before), open.score()), open.stamp());
     }
     Path score = open.dropped().map(file -> copied(file, open.name())).orElseGet(before::scoreFile);
     Path file = free(score.resolveSibling(stem(score) + ".yaml"));
     Lesson lesson =
         open.lesson().withScore(StoredLesson.nameBeside(file, score), open.lesson().tune());
-    StoredLesson saved = LessonStore.save(file, lesson, Optional.empty(), today).lesson();
-    return open.savedAs(saved, FileStamp.of(score));
+    return open.savedAs(saved(file, lesson, Optional.empty(), open.score()), FileStamp.of(score));
+  }
+
+  /**
+   * Saves a lesson. The page knows the part by its number. The file goes on naming it as it did, or
+   * by the name that a person would use.
+   */
+  private StoredLesson saved(Path file, Lesson lesson, Optional<StoredLesson> before, Score score) {
+    Optional<PartInfo> part = lesson.part().map(score::part);
+    Optional<String> old =
+        before
+            .flatMap(known -> LessonFile.parse(known.name(), known.text()).part())
+            .filter(name -> names(name, part, score));
+    Lesson named = lesson.withPart(old.or(() -> part.map(score::nameOrNumber)));
+    StoredLesson saved = LessonStore.save(file, named, before, LocalDate.now(clock)).lesson();
+    return new StoredLesson(saved.file(), lesson, saved.text());
+  }
+
+  private static boolean names(String name, Optional<PartInfo> part, Score score) {
+    try {
+      return Optional.of(score.part(name)).equals(part);
+    } catch (FingeringException e) {
+      // The parts have other names now.
+      return false;
+    }
   }
 
   /** Copies a score into the teacher's folder under its name, or a similar one. */

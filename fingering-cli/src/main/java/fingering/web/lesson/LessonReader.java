@@ -42,6 +42,7 @@ final class LessonReader {
       FileStamp stamp = FileStamp.of(lesson.scoreFile());
       ScoreFile read = adviser.read(lesson);
       Score score = ScoreReader.read(read);
+      StoredLesson known = withPart(lesson, score);
       return new OpenLesson(
           id,
           0,
@@ -50,8 +51,8 @@ final class LessonReader {
           stamp,
           read,
           score,
-          withPart(lesson, score),
-          lesson.text().isEmpty() ? History.NONE : histories.read(lesson),
+          known,
+          known.text().isEmpty() ? History.NONE : histories.read(known),
           Optional.empty());
     } catch (FingeringException e) {
       throw new FingeringException(

@@ -63,6 +63,18 @@ final class PartChoice {
         Choice.PART);
   }
 
+  /** Returns the name of a part, or its number if the name finds another one. */
+  String nameOrNumber(PartInfo part) {
+    String name = fold(part.name());
+    boolean clear =
+        parts.stream()
+            .filter(other -> !other.equals(part))
+            .noneMatch(
+                other ->
+                    fold(other.name()).equals(name) || String.valueOf(other.number()).equals(name));
+    return clear ? part.name() : String.valueOf(part.number());
+  }
+
   /**
    * Returns the only part, or the only part for the instrument, or for any known instrument if none
    * is given.

@@ -105,6 +105,18 @@ public final class Score {
   }
 
   /**
+   * Returns what {@link #part} finds a part by: its name, or its number if the name is that of
+   * several parts.
+   *
+   * @param part one of {@link #parts}
+   * @throws IllegalArgumentException if the part is not of this score
+   */
+  public String nameOrNumber(PartInfo part) {
+    checkOwn(part);
+    return choice().nameOrNumber(part);
+  }
+
+  /**
    * Returns the part to read if none is requested: the only one, or the only one for the
    * instrument, or for any known instrument if none is given.
    *

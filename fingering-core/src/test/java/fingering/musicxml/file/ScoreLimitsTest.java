@@ -37,7 +37,7 @@ class ScoreLimitsTest {
     assertThat(read(limit + "=" + holds).parts()).hasSize(2);
     assertThat(Refusal.of(() -> read(limit + "=" + (holds - 1))))
         .contains("The score has more than %d %s".formatted(holds - 1, limit))
-        .contains("--limit %s=NUMBER".formatted(limit));
+        .contains("raise the limit '%s'".formatted(limit));
   }
 
   @Test

@@ -181,7 +181,8 @@ final class AbcTest {
   void aTuneMayNotExceedTheLimitsOfAScore() {
     String tune = "M:4/4\\nK:C\\nA|Z30|";
     assertThat(Session.of("plan", "--abc", tune, "--limit", "measures=30").refused(2).err())
-        .contains("line 3, column 3: the tune has more than 30 measures", "--limit measures=");
+        .contains(
+            "line 3, column 3: the tune has more than 30 measures", "raise the limit 'measures'");
     Session.of("plan", "--abc", tune, "--limit", "measures=31").succeeded();
   }
 

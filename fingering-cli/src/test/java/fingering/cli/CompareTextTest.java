@@ -128,7 +128,7 @@ final class CompareTextTest {
 
     assertThat(free).isLessThan(least);
     assertThat(compared.get("remarks").toString())
-        .contains("A plan with free choice of positions is easier than all of these");
+        .contains("A plan with free choice of positions ('free') is easier than all of these");
     assertThat(Session.of("compare", DEMO).succeeded().out()).doesNotContain("free choice");
   }
 

@@ -27,6 +27,7 @@ import fingering.web.folder.TeachersFolder;
 import fingering.web.lesson.DemandChips;
 import fingering.web.lesson.FittingDemands;
 import fingering.web.lesson.LessonEdit;
+import fingering.web.lesson.LessonMusic;
 import fingering.web.lesson.OpenLesson;
 import fingering.web.lesson.OpenLessons;
 import fingering.web.lesson.Planned;
@@ -206,9 +207,7 @@ final class LessonHandler implements Handler {
         revision,
         (now, plans) -> {
           BeatUnit beat =
-              FittingDemands.music(now)
-                  .map(passage -> passage.tempo().unit())
-                  .orElse(BeatUnit.QUARTER);
+              LessonMusic.of(now).map(passage -> passage.tempo().unit()).orElse(BeatUnit.QUARTER);
           Lesson wanted = chosen(now, beat, form);
           Lesson fitting = FittingDemands.in(wanted, now);
           OpenLessons.Next next = OpenLessons.step(now, fitting);

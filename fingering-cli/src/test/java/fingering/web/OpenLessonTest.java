@@ -21,13 +21,25 @@ class OpenLessonTest extends OpenedDemo {
 
     HttpResponse<String> fewer = post("choice", "measures", "18-24");
     assertThat(fewer.statusCode()).isEqualTo(Reply.DONE);
-    assertThat(fewer.body()).contains("Demands on other measures are left out now.");
+    assertThat(fewer.body()).contains("Demands that no longer fit are left out now.");
     assertThat(saved()).contains("avoid: fourth-finger@18").doesNotContain("fix");
-    assertThat(post("choice", "measures", "18-25").body()).doesNotContain("Demands on other");
+    assertThat(post("choice", "measures", "18-25").body()).doesNotContain("no longer fit");
 
     post("undo");
     post("undo");
     assertThat(saved()).contains("fix: 17.1=", "measures: 17-32");
+  }
+
+  @Test
+  void fingersOfOneInstrumentAreLeftOutForAnother() throws Exception {
+    post("fix", "moment", "12", "way", other(12));
+    post("demand", "key", "avoid", "value", "fourth-finger", "from", "5", "to", "5");
+    String cello = post("choice", "part", "1", "instrument", "cello").body();
+
+    assertThat(cello).contains("Cello, measures 0–32", "Demands that no longer fit are left out");
+    assertThat(saved())
+        .contains("instrument: cello", "avoid: fourth-finger@5")
+        .doesNotContain("fix");
   }
 
   @Test

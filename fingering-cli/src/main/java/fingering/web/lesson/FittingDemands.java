@@ -5,9 +5,7 @@ import com.google.common.collect.Range;
 import fingering.lesson.Lesson;
 import fingering.lesson.LessonPlan;
 import fingering.music.Passage;
-import fingering.musicxml.reading.PassageRequest;
 import fingering.tables.FingeringException;
-import fingering.tables.Instrument;
 import java.util.Optional;
 
 /** Demands of the plans of a lesson when it turns to other music or another instrument. */
@@ -30,8 +28,8 @@ public final class FittingDemands {
     if (same || wanted.plans().stream().allMatch(plan -> plan.demands().isEmpty())) {
       return wanted;
     }
-    return music(now)
-        .map(before -> in(wanted, before, music(wanted, now, before.instrument()), sameNotes))
+    return LessonMusic.of(now)
+        .map(before -> in(wanted, before, LessonMusic.of(wanted, now.score(), before), sameNotes))
         .orElse(wanted);
   }
 
@@ -40,33 +38,6 @@ public final class FittingDemands {
         wanted.plans().stream()
             .map(plan -> plan.without((key, value) -> !fits(key, value, before, after, sameNotes)))
             .collect(ImmutableList.<LessonPlan>toImmutableList()));
-  }
-
-  /** The music of an open lesson; empty if its score does not have it. */
-  public static Optional<Passage> music(OpenLesson now) {
-    try {
-      Setting setting = Setting.of(now.stamp(), now.stored());
-      return Optional.of(
-          now.planned()
-              .filter(planned -> planned.setting().equals(setting))
-              .map(Planned::passage)
-              .orElseGet(() -> now.score().passage(request(now.lesson()))));
-    } catch (FingeringException e) {
-      // The page has said so. What is chosen next may be readable.
-      return Optional.empty();
-    }
-  }
-
-  private static Passage music(Lesson wanted, OpenLesson now, Instrument usual) {
-    Instrument instrument = wanted.instrument().orElse(usual);
-    return now.score().passage(request(wanted).withInstrument(instrument));
-  }
-
-  private static PassageRequest request(Lesson lesson) {
-    PassageRequest request = PassageRequest.WHOLE;
-    request = lesson.part().map(request::withPart).orElse(request);
-    request = lesson.instrument().map(request::withInstrument).orElse(request);
-    return lesson.measures().map(request::withMeasures).orElse(request);
   }
 
   private static boolean fits(

@@ -304,6 +304,8 @@ class EveryRouteOnScoresTest {
     revision = first(REVISION, get(lesson + "/plans?window=1200"), revision);
     if (turn % 4 == 0) {
       ask("copy", "");
+      ask("choice", "part=" + part + "&instrument=" + (turn % 8 == 0 ? "cello" : "violin"));
+      ask("choice", "part=" + part);
     }
   }
 }

@@ -3,6 +3,7 @@ package fingering.check;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import fingering.music.Note;
+import fingering.music.Place;
 import fingering.playability.Difficulty;
 import fingering.playability.Finding;
 import fingering.playability.PartCheck;
@@ -106,15 +107,15 @@ public final class CheckJson extends JsonReport {
   }
 
   private static void fill(ObjectNode node, Finding finding) {
-    node.put("kind", finding.kind().id())
-        .put("severity", finding.severity().id())
-        .put("measure", finding.place().measure())
-        .put("measureIndex", finding.place().measureIndex())
-        .put("beat", new BigDecimal(finding.place().beatText()));
+    fill(
+        node.put("kind", finding.kind().id()).put("severity", finding.severity().id()),
+        finding.place());
     if (finding.passage()) {
       node.put("toMeasure", finding.to().measure())
           .put("toMeasureIndex", finding.to().measureIndex())
           .put("toBeat", new BigDecimal(finding.to().beatText()));
+      ArrayNode places = node.putArray("places");
+      finding.places().forEach(place -> fill(places.addObject(), place));
     }
     ArrayNode notes = node.putArray("notes");
     for (Note note : finding.notes()) {
@@ -122,6 +123,12 @@ public final class CheckJson extends JsonReport {
     }
     node.put("reason", finding.reason());
     finding.suggestion().ifPresent(fix -> node.put("wayOut", fix));
+  }
+
+  private static void fill(ObjectNode node, Place place) {
+    node.put("measure", place.measure())
+        .put("measureIndex", place.measureIndex())
+        .put("beat", new BigDecimal(place.beatText()));
   }
 
   private static BigDecimal decimals(double grade) {

@@ -67,6 +67,22 @@ class CheckCommandTest {
     assertThat(Session.of(changed).out()).contains("one player)").doesNotContain("is assumed");
   }
 
+  @Test
+  void measuresOfAPassageWithGapsAreListedInJsonAsInText() {
+    JsonNode divided =
+        Session.json(Session.of("check", LANTERNS, "--format", "json").out())
+            .path("scores")
+            .path(0)
+            .path("parts")
+            .path(1)
+            .path("findings")
+            .path(0);
+
+    assertThat(divided.path("kind").asText()).isEqualTo("divisi-not-marked");
+    assertThat(Session.texts(divided.path("places"), "measure")).containsExactly("4", "8");
+    assertThat(Session.of("check", LANTERNS).out()).contains("m. 4, 8: The part does not say");
+  }
+
   // Open strings: cello C2 G2 D3 A3, bass as written E2 A2 D3 G3, violin's lowest G3; S. Adler, The
   // Study of Orchestration (from memory).
   @Test
@@ -83,6 +99,7 @@ class CheckCommandTest {
     assertThat(low.path("severity").asText()).isEqualTo("unplayable");
     assertThat(low.path("measure").asText()).isEqualTo("12");
     assertThat(low.path("notes").path(0).path("written").asText()).isEqualTo("B1");
+    assertThat(low.has("places")).isFalse();
     assertThat(Session.texts(parts.path(4).path("findings"), "kind")).contains("out-of-range");
     assertThat(Session.texts(parts.path(1).path("findings"), "kind")).contains("chord-no-hand");
   }

@@ -67,16 +67,17 @@ class CheckCommandTest {
     assertThat(Session.of(changed).out()).contains("one player)").doesNotContain("is assumed");
   }
 
+  /** The checked parts of the example. */
+  private static JsonNode lanterns() {
+    return Session.json(Session.of("check", LANTERNS, "--format", "json").out())
+        .path("scores")
+        .path(0)
+        .path("parts");
+  }
+
   @Test
   void measuresOfAPassageWithGapsAreListedInJsonAsInText() {
-    JsonNode divided =
-        Session.json(Session.of("check", LANTERNS, "--format", "json").out())
-            .path("scores")
-            .path(0)
-            .path("parts")
-            .path(1)
-            .path("findings")
-            .path(0);
+    JsonNode divided = lanterns().path(1).path("findings").path(0);
 
     assertThat(divided.path("kind").asText()).isEqualTo("divisi-not-marked");
     assertThat(Session.texts(divided.path("places"), "measure")).containsExactly("4", "8");
@@ -87,11 +88,7 @@ class CheckCommandTest {
   // Study of Orchestration (from memory).
   @Test
   void notesBelowTheLowestStringAreFoundAtTheirPlaces() {
-    JsonNode parts =
-        Session.json(Session.of("check", LANTERNS, "--format", "json").out())
-            .path("scores")
-            .path(0)
-            .path("parts");
+    JsonNode parts = lanterns();
     JsonNode cello = parts.path(3);
     assertThat(cello.path("instrument").asText()).isEqualTo("cello");
     JsonNode low = cello.path("findings").path(cello.path("findings").size() - 1);

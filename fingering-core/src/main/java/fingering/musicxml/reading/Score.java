@@ -16,13 +16,11 @@ import fingering.musicxml.timeline.PartTimeline.Slot;
 import fingering.musicxml.xml.XmlText;
 import fingering.tables.Choice;
 import fingering.tables.Instrument;
-import fingering.tables.Tuning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A score: its parts, and passages read from them. Immutable and thread-safe. */
@@ -256,7 +254,7 @@ public final class Score {
     }
     if (withStrings.tuning().equals(usual.tuning())
         || !withStrings.tuning().equals(instrument.tuning())) {
-      addTuning(found, instrument);
+      TuningReading.remark(instrument).ifPresent(found::add);
     }
     found.addAll(TuningReading.remarks(timeline, usual, instrument));
     range.remark().ifPresent(found::add);
@@ -385,18 +383,6 @@ public final class Score {
           "%s has no voice '%s'; choose one: %s."
               .formatted(info.name(), XmlText.printable(voice), XmlText.listed(voices)),
           Choice.VOICE);
-    }
-  }
-
-  private static void addTuning(ImmutableList.Builder<String> remarks, Instrument instrument) {
-    if (!instrument.tuning().equals(Tuning.STANDARD)) {
-      remarks.add(
-          "the tuning is '%s' (%s) and the notes are read at sounding pitch; plan a part that is written as fingered in the usual tuning"
-              .formatted(
-                  instrument.tuning(),
-                  instrument.strings().stream()
-                      .map(string -> string.pitch().display())
-                      .collect(Collectors.joining(" "))));
     }
   }
 }

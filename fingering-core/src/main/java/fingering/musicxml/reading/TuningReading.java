@@ -38,6 +38,15 @@ final class TuningReading {
         && midi(tuning.strings()).containsAll(midi(instrument.strings()));
   }
 
+  /** Returns a remark on how a part is read for an instrument that is not in its usual tuning. */
+  static Optional<String> remark(Instrument played) {
+    return played.tuning().equals(Tuning.STANDARD)
+        ? Optional.empty()
+        : Optional.of(
+            "the tuning is '%s' (%s) and the notes are read at sounding pitch; plan a part that is written as fingered in the usual tuning"
+                .formatted(played.tuning(), listed(pitches(played))));
+  }
+
   /**
    * Returns remarks on the tunings of the part.
    *
@@ -63,20 +72,24 @@ final class TuningReading {
                     listed(strings),
                     stated.measure(),
                     usual.nameInSentence(),
-                    listed(played.strings().stream().map(OpenString::pitch).toList())));
+                    listed(pitches(played))));
       } else {
         remarks.add(
             "the part asks for the strings %s in measure %s and is planned for %s, which is right if it is written as fingered, like most such parts; if it is written at sounding pitch, choose the tuning %s"
                 .formatted(
                     listed(strings),
                     stated.measure(),
-                    listed(played.strings().stream().map(OpenString::pitch).toList()),
+                    listed(pitches(played)),
                     known
                         .map(tuning -> "'" + tuning.name() + "'")
                         .orElse("of a file that lists them")));
       }
     }
     return remarks.build();
+  }
+
+  private static List<Pitch> pitches(Instrument instrument) {
+    return instrument.strings().stream().map(OpenString::pitch).toList();
   }
 
   private static String listed(List<Pitch> strings) {

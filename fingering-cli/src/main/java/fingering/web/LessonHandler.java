@@ -10,6 +10,7 @@ import fingering.lesson.Lesson;
 import fingering.lesson.LessonPlan;
 import fingering.music.BeatUnit;
 import fingering.music.Moment;
+import fingering.music.Passage;
 import fingering.music.SlurChanges;
 import fingering.music.Tempo;
 import fingering.page.LivePage;
@@ -206,10 +207,11 @@ final class LessonHandler implements Handler {
         id,
         revision,
         (now, plans) -> {
-          BeatUnit beat =
-              LessonMusic.of(now).map(passage -> passage.tempo().unit()).orElse(BeatUnit.QUARTER);
+          Optional<Passage> before = LessonMusic.of(now);
+          BeatUnit beat = before.map(music -> music.tempo().unit()).orElse(BeatUnit.QUARTER);
           Lesson wanted = chosen(now, beat, form);
-          Lesson fitting = FittingDemands.in(wanted, now);
+          Lesson fitting =
+              before.map(music -> FittingDemands.in(wanted, now, music)).orElse(wanted);
           OpenLessons.Next next = OpenLessons.step(now, fitting);
           return fitting.equals(wanted) ? next : next.saying(text("open.fewer-demands"));
         });

@@ -17,9 +17,10 @@ public final class FittingDemands {
    *
    * @param wanted the lesson with its new measures, part and instrument
    * @param now the open lesson as it is
+   * @param before its music, which its demands are about
    * @throws FingeringException if the score does not have these measures
    */
-  public static Lesson in(Lesson wanted, OpenLesson now) {
+  public static Lesson in(Lesson wanted, OpenLesson now, Passage before) {
     Lesson lesson = now.lesson();
     // Notes of another part are other notes, and another instrument has other strings.
     boolean sameNotes =
@@ -28,12 +29,7 @@ public final class FittingDemands {
     if (same || wanted.plans().stream().allMatch(plan -> plan.demands().isEmpty())) {
       return wanted;
     }
-    return LessonMusic.of(now)
-        .map(before -> in(wanted, before, LessonMusic.of(wanted, now.score(), before), sameNotes))
-        .orElse(wanted);
-  }
-
-  private static Lesson in(Lesson wanted, Passage before, Passage after, boolean sameNotes) {
+    Passage after = LessonMusic.of(wanted, now.score(), before);
     return wanted.withPlans(
         wanted.plans().stream()
             .map(plan -> plan.without((key, value) -> !fits(key, value, before, after, sameNotes)))

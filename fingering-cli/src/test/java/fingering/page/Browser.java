@@ -30,7 +30,7 @@ import java.util.stream.Stream;
 /** A real headless browser, controlled by the protocol of its developer tools. */
 final class Browser {
   private static final String ADDRESS = "DevTools listening on ";
-  private static final long PATIENCE = 60;
+  private static final long PATIENCE = 180;
   private static final ObjectMapper JSON = new ObjectMapper();
 
   private final Process process;
@@ -220,6 +220,11 @@ final class Browser {
       Thread.sleep(100);
     }
     throw new IOException("never true: " + expression);
+  }
+
+  /** Waits until the page has loaded what it asked for, and shows it. */
+  void awaitQuiet() throws Exception {
+    await("!document.querySelector('.htmx-request, .htmx-swapping, .htmx-added, .htmx-settling')");
   }
 
   /** What the page wrote to the console, and errors. */

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The file that a student takes home, opened from a disk in a real browser. */
 class GiftInBrowserTest extends InBrowser {
@@ -162,10 +163,10 @@ class GiftInBrowserTest extends InBrowser {
     browser().run("document.querySelector('[data-player=play]').click()");
   }
 
-  /** The shortest such music: the check of a page takes as long as its elements are many. */
-  @Test
-  void unpackedMusicIsAccessible() throws Exception {
-    gift(tune(200), 360);
+  @ParameterizedTest
+  @ValueSource(ints = {200, 420})
+  void unpackedMusicIsAccessible(int measures) throws Exception {
+    gift(tune(measures), 360);
     browser().await("document.querySelector('.narrow-only #nm0')");
     assertThat(faults(browser())).isEmpty();
   }

@@ -16,9 +16,6 @@ record Hands(Browser browser) {
 
   private static final int LOOKS = 100;
 
-  private static final String NOTHING_LOADS =
-      "!document.querySelector('.htmx-request, .htmx-swapping, .htmx-settling')";
-
   private static final String TWO_FRAMES =
       "new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(0))))";
 
@@ -36,7 +33,7 @@ record Hands(Browser browser) {
       if (left == 0) {
         throw new IOException("never stays in its place: " + selector);
       }
-      browser.await(NOTHING_LOADS);
+      browser.awaitQuiet();
       browser.run(TWO_FRAMES);
       before = at;
       at = middle(selector, false);

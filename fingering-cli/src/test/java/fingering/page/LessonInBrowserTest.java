@@ -200,7 +200,7 @@ class LessonInBrowserTest extends InBrowser {
     hands().key("1", "Digit1", 0);
     awaitRevision(1);
     browser().await("document.querySelector('#note form[data-post=free]')");
-    browser().await("!document.querySelector('.htmx-request')");
+    browser().awaitQuiet();
     assertThat(browser().run(last).asInt()).isEqualTo(before);
   }
 
@@ -255,9 +255,9 @@ class LessonInBrowserTest extends InBrowser {
                 + " const way = document.querySelector('#note [aria-pressed=false]');"
                 + " if (way) way.click(); }}})()");
     // An answer on its way may still move the music under the pointer.
-    browser().await("!document.querySelector('.htmx-request')");
+    browser().awaitQuiet();
     Thread.sleep(1000);
-    browser().await("!document.querySelector('.htmx-request')");
+    browser().awaitQuiet();
     chooseNote(3);
     String lesson = saved();
     assertThat(Session.of("lesson", "show", scores.resolve("demo.yaml")).succeeded().out())

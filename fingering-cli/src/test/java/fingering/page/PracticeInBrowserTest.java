@@ -58,7 +58,7 @@ class PracticeInBrowserTest extends InBrowser {
 
   private static void click(String selector) throws Exception {
     // A form that was just answered does not work before it has settled.
-    browser().await("!document.querySelector('.htmx-added, .htmx-settling, .htmx-request')");
+    browser().awaitQuiet();
     browser().run("document.querySelector('%s').click()".formatted(selector));
   }
 

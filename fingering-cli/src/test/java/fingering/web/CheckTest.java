@@ -61,7 +61,7 @@ class CheckTest {
         .contains("m. 6, beat 1:", "Write it an octave lower, or add an easier ossia.")
         .contains("each part is assumed to be for a section, as in an orchestra")
         .contains("lanterns.musicxml", "<svg class=\"music\" role=\"img\"")
-        .doesNotContain("style=\"", folder.toString());
+        .doesNotContain("--played-by", "style=\"", folder.toString());
     assertThat(visitor.get(open + "/check/found?level=intermediate&by=one-player").body())
         .contains("chord", "Leave out B3.")
         .doesNotContain("is assumed to be for");
